@@ -1,0 +1,20 @@
+// Package geometry is the map of the rooms below it; it holds no code.
+//
+// Axes: x to the figure's right, y to its front, z up from the floor; millimetres and radians.
+//
+//	unit, plane, space   units; points and rings in the plane; points in space
+//	curve                monotone and periodic interpolation, root finding, taut tapes
+//	section              one closed horizontal slice of a figure, and a slice from tape readings
+//	surface              the skin through sections: points, normals, tapes, slices
+//	flatten              a patch of skin laid in the plane, with its strain
+//	view                 skin to outlines and shaded pictures' geometry
+//	-- above: mathematics; below: the words of the trade --
+//	measure              what the tape said, and its checks
+//	torso                measurements to a figure: levels, sections, skin, landmarks
+//	padding              layers of wadding between a form and the wanted figure
+//	foam                 slices of plank for a form that is built
+//	fit                  clearance, strain and its chance, standing
+//	shapetest            cylinder, cone, torus, sphere: known answers for tests
+//
+// Imports run downward only, and nothing here knows files, widgets or paper.
+package geometry

@@ -1,0 +1,60 @@
+// Package piece holds one flat template: what is cut, from what, and the marks on it.
+// It does not know how a piece came about, nor the paper it is printed on.
+package piece
+
+import "understructure/geometry/plane"
+
+// Piece is one flat template at true size, in millimetres, y up the figure.
+type Piece struct {
+	ID        string       `json:"id"`        // short, unique in a plan, safe as a file name: "W03-back-left"
+	Name      string       `json:"name"`      // in words: "layer 3 of 7, back, left"
+	Material  string       `json:"material"`  // "wadding 6 mm", "plank 50 mm", "jersey cover"
+	Count     int          `json:"count"`     // how many to cut
+	Layer     int          `json:"layer"`     // order of laying, from 1 inside; slices count from the bottom
+	Thickness float64      `json:"thickness"` // of the material
+	Outline   plane.Ring   `json:"outline"`   // the cut line, counter-clockwise, dart openings included
+	Holes     []plane.Ring `json:"holes"`     // clockwise
+	Marks     []Mark       `json:"marks"`
+	Strain    float64      `json:"strain"` // greatest stretch or squeeze of any edge when laid flat, as a fraction
+	Seams     []Seam       `json:"seams"`
+}
+
+// Area is the area of cloth or foam inside the cut line, holes taken off, in square millimetres.
+func (p Piece) Area() float64 {
+	a := p.Outline.Area()
+	for _, h := range p.Holes {
+		a += h.Area()
+	}
+	return a
+}
+
+// Kind says what a mark is for.
+type Kind string
+
+// The kinds of marks.
+const (
+	LevelLine    Kind = "level"        // where a level crosses the piece; Label names it
+	CentreFront  Kind = "centre-front" // balance line
+	CentreBack   Kind = "centre-back"
+	Side         Kind = "side"
+	Up           Kind = "up"      // an arrow: two points, tail and head
+	Feather      Kind = "feather" // an edge to be thinned so that it does not print through
+	Pin          Kind = "pin"     // centre of an alignment pin: one point
+	InnerOutline Kind = "inner"   // the smaller outline of a carved or bevelled slice, closed
+	Dart         Kind = "dart"    // the two legs of a dart, apex in the middle: three points
+)
+
+// Mark is a point, a line or an arrow on a piece, with words where it needs them.
+type Mark struct {
+	Kind   Kind          `json:"kind"`
+	Label  string        `json:"label,omitempty"`
+	Points []plane.Point `json:"points"`
+}
+
+// Seam is a stretch of the outline that is joined to another.
+type Seam struct {
+	To     string        `json:"to"`     // ID of the neighbour, or of the piece itself for a dart
+	Kind   string        `json:"kind"`   // "butt", "dart", "sewn"
+	Length float64       `json:"length"` // along this piece's edge
+	Points []plane.Point `json:"points"` // the stretch itself, in order round the outline
+}

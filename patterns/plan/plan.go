@@ -1,0 +1,138 @@
+// Package plan holds the mount as computed from one record: the value that is written as
+// plan.json, drawn in the papers and shown in the window. All lengths are millimetres.
+// It does not compute anything.
+package plan
+
+import (
+	"understructure/geometry/plane"
+	"understructure/patterns/piece"
+)
+
+// Version is the number at the head of every plan.
+const Version = 1
+
+// Plan is one mount. The zero Plan is empty.
+type Plan struct {
+	Understructure int               `json:"understructure"`
+	Object         Object            `json:"object"`
+	Measured       Measured          `json:"measured"`
+	Build          string            `json:"build"` // "padded" or "slices"
+	StandHeight    float64           `json:"stand_height"`
+	Levels         []Level           `json:"levels"` // from the neck down
+	Surface        Surface           `json:"surface"`
+	Pieces         []piece.Piece     `json:"pieces"`
+	Warnings       []Warning         `json:"warnings"`
+	Taken          map[string]Value  `json:"taken"` // by key path: came from the record
+	Drawn          map[string]Value  `json:"drawn"` // by key path: came from statistics
+	Stock          map[string]Value  `json:"stock"` // by key path: a default of the program was used
+	Layers         []Layer           `json:"layers"`
+	Lengths        []Length          `json:"lengths"`
+	Standing       Standing          `json:"standing"`
+	Materials      []Material        `json:"materials"`
+	Paper          Paper             `json:"paper"`
+	Volumes        map[string]Volume `json:"volumes"`
+}
+
+// Object is the garment.
+type Object struct {
+	Number string `json:"number"`
+	Title  string `json:"title"`
+	Year   int    `json:"year"` // 0 when not known
+	Wearer string `json:"wearer"`
+	Notice string `json:"notice,omitempty"` // such as "invented for demonstration"
+}
+
+// Measured says who took the tape readings, when, and on which side of the cloth.
+type Measured struct {
+	By   string `json:"by"`
+	On   string `json:"on"`
+	Side string `json:"side"`
+}
+
+// Level is one row of the fit table. A nil length does not apply there.
+type Level struct {
+	Name         string     `json:"name"`
+	Height       float64    `json:"height"`
+	GarmentGirth *float64   `json:"garment_girth"` // inside girth of the garment
+	Taken        bool       `json:"taken"`         // the garment girth was taken, not drawn
+	Ease         float64    `json:"ease"`
+	TargetGirth  *float64   `json:"target_girth"`
+	FormGirth    *float64   `json:"form_girth"`
+	BuiltGirth   *float64   `json:"built_girth"`
+	Clearance    *float64   `json:"clearance"` // garment girth less built girth; negative is strain
+	StrainChance *float64   `json:"strain_chance"`
+	Section      plane.Ring `json:"section"` // the wanted outline
+}
+
+// Surface holds the outlines at many heights, bottom to top; nil where a height has none.
+type Surface struct {
+	Heights []float64    `json:"heights"`
+	Form    []plane.Ring `json:"form,omitempty"` // absent in a slice build
+	Core    []plane.Ring `json:"core,omitempty"` // the raw foam of a slice build
+	Garment []plane.Ring `json:"garment"`        // the garment's inside as measured and drawn
+	Target  []plane.Ring `json:"target"`
+	Built   []plane.Ring `json:"built"`
+}
+
+// Warning is something the maker should know. Code is stable, Message is a plain sentence.
+type Warning struct {
+	Code    string  `json:"code"`
+	Level   string  `json:"level"`            // level name, or "" when it is about the whole
+	Key     string  `json:"key,omitempty"`    // key path in the record, where one value is meant
+	Amount  float64 `json:"amount,omitempty"` // millimetres
+	Message string  `json:"message"`
+}
+
+// Value is a number used in the plan and where it came from.
+type Value struct {
+	Value  float64 `json:"value"` // millimetres, or degrees for slopes
+	Source string  `json:"source"`
+}
+
+// Layer sums up one layer of wadding, or one slice, in order of building.
+type Layer struct {
+	Number    int     `json:"number"`
+	Material  string  `json:"material"`
+	Thickness float64 `json:"thickness"`
+	Area      float64 `json:"area"` // square millimetres
+	Pieces    int     `json:"pieces"`
+}
+
+// Length is a tape length along the surface: as taken, and as the figure has it.
+type Length struct {
+	Key   string  `json:"key"`
+	Taken float64 `json:"taken"`
+	Built float64 `json:"built"`
+}
+
+// Volume compares the space that pieces fill with the space they are meant to fill, in cubic millimetres.
+type Volume struct {
+	Space  float64 `json:"space"`
+	Pieces float64 `json:"pieces"`
+}
+
+// Standing is the self-check against tipping; local rules decide.
+type Standing struct {
+	MassKg       float64 `json:"mass_kg"`
+	CentreHeight float64 `json:"centre_height"`
+	TiltBase     float64 `json:"tilt_base"` // least radius of base for a 10 degree plane
+	PushBase     float64 `json:"push_base"` // least radius of base for 13 % of the weight at 1.5 m
+	Base         float64 `json:"base"`      // the larger of the two
+	Note         string  `json:"note"`
+}
+
+// Material is one line of the shopping list.
+type Material struct {
+	Name     string  `json:"name"`
+	Quantity float64 `json:"quantity"`
+	Unit     string  `json:"unit"`
+	Note     string  `json:"note"`
+}
+
+// Paper is the sheet that templates are printed on, in millimetres; a roll has its usable length.
+type Paper struct {
+	Name   string  `json:"name"`
+	Width  float64 `json:"width"`
+	Height float64 `json:"height"`
+	Roll   bool    `json:"roll"` // Height is then the longest page
+}
