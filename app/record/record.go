@@ -1,0 +1,82 @@
+// Package record is the file of one garment on its mount: all that was taken and chosen,
+// as one plain value. Inside the program every length is in millimetres, whatever the
+// unit of the file; the unit is kept so that the file is written back in it.
+// It does not compute a figure.
+package record
+
+import "understructure/geometry/measure"
+
+// Record is one garment on its mount. A pointer that is nil, or a key that is absent,
+// was not taken or not chosen.
+type Record struct {
+	Unit    string // "mm", "cm" or "in": the unit of the file
+	Object  Object
+	Taken   Taken
+	Garment Garment
+	Form    *Form // nil where there is no form
+	Mount   Mount
+}
+
+// Object is the garment as the museum knows it.
+type Object struct {
+	Number string
+	Title  string
+	Year   int // 0 when not known
+	Wearer measure.Wearer
+	Notice string // such as "invented for demonstration"
+}
+
+// Taken says who measured, when (yyyy-mm-dd) and on which side of the cloth.
+type Taken struct {
+	By, On, Side string
+}
+
+// Garment is what was measured of it.
+type Garment struct {
+	Strength string // "sound", "fair" or "weak"
+	MassKg   *float64
+	Bodice   measure.Sheet
+	Skirt    measure.Sheet
+	Sleeve   measure.Sheet
+}
+
+// Form is what the maker already has, measured bare.
+type Form struct {
+	Label  string
+	Bodice measure.Sheet
+}
+
+// Mount is how it is to be built.
+type Mount struct {
+	Build     string // "padded" or "slices"
+	Ease      Ease
+	TapeError *float64
+	Wadding   []Wadding
+	Cover     *float64 // thickness
+	Plank     *Plank
+	Step      string // "inside", "flush" or "bevel": how the step between two slices is treated
+	Paper     Paper
+}
+
+// Ease is one ease for the whole, or one a level; both may be absent.
+type Ease struct {
+	All     *float64
+	ByLevel map[measure.Level]float64
+}
+
+// Wadding is one thickness that the maker has, with its spread (one standard deviation).
+type Wadding struct {
+	Thickness float64
+	Spread    *float64
+}
+
+// Plank is foam sheet stock and the diameter of the pole that goes through it.
+type Plank struct {
+	Thickness, Length, Width, Pole *float64
+}
+
+// Paper is a named size, or a width and height where Name is empty.
+type Paper struct {
+	Name          string
+	Width, Height float64
+}
