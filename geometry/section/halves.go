@@ -36,7 +36,6 @@ func (h Halves) Ring() plane.Ring {
 
 // quarter adds the points of one quarter, first point included and last left to the next.
 func (h Halves) quarter(r plane.Ring, a, b, n, flat, sx, sy float64) plane.Ring {
-	flat = math.Min(flat, 0.9*a)
 	for i := range quarterSteps {
 		t := float64(i) / quarterSteps
 		if sx*sy < 0 {
@@ -66,30 +65,38 @@ func (h Halves) hollow(r plane.Ring) plane.Ring {
 }
 
 // Arcs measures the taut tape: the whole girth, the part in front of the side points, and
-// the part from centre front round the left side to centre back.
+// the part from centre front round the left side to centre back. Every quarter is convex
+// and they meet without a corner, so the tape leaves the outline only between the lobes.
 func (h Halves) Arcs() (girth, front, left float64) {
-	ring := h.Ring()
-	hull := ring.Hull()
-	for i, p := range hull {
-		q := hull[(i+1)%len(hull)]
-		l := p.Dist(q)
-		girth += l
-		front += l * above(p.Y-h.Y, q.Y-h.Y)
-		left += l * above(-p.X, -q.X)
+	rf := h.Lobe + quarterLength(h.Right-h.Lobe, h.Front, h.FrontFullness)
+	lf, lb := rf, 0.0
+	rb := quarterLength(h.Right, h.Back, h.BackFullness)
+	if h.Left != h.Right {
+		lf = h.Lobe + quarterLength(h.Left-h.Lobe, h.Front, h.FrontFullness)
+		lb = quarterLength(h.Left, h.Back, h.BackFullness)
+	} else {
+		lb = rb
 	}
-	return girth, front, left
+	return rf + lf + rb + lb, rf + lf, lf + lb
 }
 
-// above is the fraction of a straight edge that lies where the coordinate is positive.
-func above(a, b float64) float64 {
-	const onLine = 1e-9 // mm; a side point computed as cos 90° is not quite on its line
-	switch {
-	case a >= -onLine && b >= -onLine:
-		return 1
-	case a <= onLine && b <= onLine:
-		return 0
-	case a > 0:
-		return a / (a - b)
+// quarterLength is the length of a quarter of a superellipse, drawn as Ring draws it.
+func quarterLength(a, b, n float64) float64 {
+	l, x0, y0 := 0.0, a, 0.0
+	for i := 1; i <= quarterSteps; i++ {
+		x, y := a*math.Exp(logSine[quarterSteps-i]*2/n), b*math.Exp(logSine[i]*2/n)
+		l += math.Hypot(x-x0, y-y0)
+		x0, y0 = x, y
 	}
-	return b / (b - a)
+	return l
+}
+
+// logSine[i] is the logarithm of the sine of i steps of a quarter turn, so that a power of
+// a sine or cosine costs one exponential.
+var logSine [quarterSteps + 1]float64
+
+func init() {
+	for i := range logSine {
+		logSine[i] = math.Log(math.Sin(float64(i) / quarterSteps * math.Pi / 2))
+	}
 }
