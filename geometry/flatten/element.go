@@ -1,0 +1,107 @@
+package flatten
+
+import (
+	"fmt"
+	"math"
+
+	"understructure/geometry/plane"
+)
+
+// thin and small mark a sliver: its height is under a twelfth of its longest side, and its
+// area under an eighth of the mean. A patch cut fine one way and coarse the other has none.
+const (
+	thin  = 1. / 12
+	small = 1. / 8
+)
+
+// flattest is the least height of a triangle, as a fraction of its longest side, that is used as it is;
+// below it the rounding of coordinates decides which way the triangle faces.
+const flattest = 1e-6
+
+// element is one triangle at rest. In the plane with complex coordinate z, a map that is
+// linear on it has ∂f/∂z = Σ cⱼ fⱼ and ∂f/∂z̄ = Σ c̄ⱼ fⱼ over its corners j; its stretches are
+// σ₁ = |∂f/∂z| + |∂f/∂z̄| and σ₂ = |∂f/∂z| − |∂f/∂z̄|, the second negative when it is turned over.
+type element struct {
+	v      [3]int
+	cr, ci [3]float64
+	area   float64
+	weight float64 // in the energies: the area, less for a sliver
+	sliver bool
+	long   float64 // the longest side, from v[0] to v[1]
+}
+
+// sheet is a patch made ready to be laid.
+type sheet struct {
+	patch    Patch
+	elements []element
+	area     float64
+}
+
+func newSheet(p Patch) (sheet, error) {
+	sh := sheet{patch: p, elements: make([]element, len(p.Triangles)), area: p.Area()}
+	for i, t := range p.Triangles {
+		e, err := sh.rest(t)
+		if err != nil {
+			return sh, fmt.Errorf("flatten: triangle %d %w", i, err)
+		}
+		sh.elements[i] = e
+	}
+	return sh, nil
+}
+
+// rest lays one triangle in its own plane, its longest side along the x-axis.
+func (sh sheet) rest(t [3]int) (element, error) {
+	pt := sh.patch.Points
+	for range 2 {
+		if s := pt[t[0]].Dist(pt[t[1]]); s < pt[t[1]].Dist(pt[t[2]]) || s < pt[t[2]].Dist(pt[t[0]]) {
+			t = [3]int{t[1], t[2], t[0]}
+		}
+	}
+	e := element{v: t}
+	base, side := pt[t[1]].Sub(pt[t[0]]), pt[t[2]].Sub(pt[t[0]])
+	e.long = base.Norm()
+	if e.long == 0 {
+		return e, fmt.Errorf("is a single point")
+	}
+	x := side.Dot(base) / e.long
+	y := math.Max(base.Cross(side).Norm()/e.long, flattest*e.long)
+	double := e.long * y
+	e.area = double / 2
+	e.cr = [3]float64{-y / (2 * double), y / (2 * double), 0}
+	e.ci = [3]float64{-(x - e.long) / (2 * double), x / (2 * double), -e.long / (2 * double)}
+	mean := sh.area / float64(len(sh.patch.Triangles))
+	e.sliver = y < thin*e.long && e.area < small*mean
+	e.weight = e.area
+	if e.sliver {
+		e.weight *= y / (thin * e.long)
+	}
+	return e, nil
+}
+
+// derivatives returns ∂f/∂z and ∂f/∂z̄ of the map that takes the corners to x.
+func (e *element) derivatives(x []plane.Point) (ar, ai, br, bi float64) {
+	for j, v := range e.v {
+		p, r, i := x[v], e.cr[j], e.ci[j]
+		ar += r*p.X - i*p.Y
+		ai += r*p.Y + i*p.X
+		br += r*p.X + i*p.Y
+		bi += r*p.Y - i*p.X
+	}
+	return
+}
+
+// stretches returns σ₁ and σ₂.
+func (e *element) stretches(x []plane.Point) (float64, float64) {
+	ar, ai, br, bi := e.derivatives(x)
+	α, β := math.Hypot(ar, ai), math.Hypot(br, bi)
+	return α + β, α - β
+}
+
+// strain is the larger of |σ₁−1| and |σ₂−1|; for a sliver, that of its longest side.
+func (e *element) strain(x []plane.Point) float64 {
+	if e.sliver {
+		return math.Abs(x[e.v[0]].Dist(x[e.v[1]])/e.long - 1)
+	}
+	σ1, σ2 := e.stretches(x)
+	return math.Max(math.Abs(σ1-1), math.Abs(σ2-1))
+}

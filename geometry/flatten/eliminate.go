@@ -1,0 +1,140 @@
+package flatten
+
+import (
+	"gonum.org/v1/gonum/blas"
+	"gonum.org/v1/gonum/blas/blas64"
+	"gonum.org/v1/gonum/lapack/lapack64"
+
+	"understructure/geometry/plane"
+)
+
+// factor assembles and decomposes the system. expand gives the gradient and Hessian of one
+// element; shift is added to the diagonal. It returns the assembled gradient, and false when the
+// system is not positive definite.
+func (s *solver) factor(points int, expand func(t int, l *local), shift []float64) ([]float64, bool) {
+	grad := make([]float64, 2*points)
+	var l local
+	for i := range s.fronts {
+		f := &s.fronts[i]
+		clear(f.panel)
+		clear(f.update)
+		for k, t := range f.triangles {
+			expand(t, &l)
+			f.assemble(f.corners[k], &l, grad)
+		}
+		for k, v := range f.vertices[:f.own] {
+			f.panel[2*k*(2*f.own)+2*k] += shift[v]
+			f.panel[(2*k+1)*(2*f.own)+2*k+1] += shift[v]
+		}
+		for _, c := range f.children {
+			f.extend(&s.fronts[c])
+		}
+		if !f.eliminate() {
+			return grad, false
+		}
+	}
+	return grad, true
+}
+
+// entry returns the place of row r, column c, r ≥ c, in the panel or the update.
+func (f *front) entry(r, c int) *float64 {
+	n := 2 * f.own
+	if c < n {
+		return &f.panel[r*n+c]
+	}
+	return &f.update[(r-n)*(2*len(f.vertices)-n)+c-n]
+}
+
+// assemble adds one triangle.
+func (f *front) assemble(corners [3]int, l *local, grad []float64) {
+	var at [6]int
+	for j, c := range corners {
+		at[2*j], at[2*j+1] = 2*c, 2*c+1
+		v := 2 * f.vertices[c]
+		grad[v] += l.g[2*j]
+		grad[v+1] += l.g[2*j+1]
+	}
+	for i := range 6 {
+		for j := i; j < 6; j++ {
+			*f.entry(max(at[i], at[j]), min(at[i], at[j])) += l.h[i][j]
+		}
+	}
+}
+
+// extend adds what a child left over.
+func (f *front) extend(c *front) {
+	m := 2 * (len(c.vertices) - c.own)
+	for i := range m {
+		r := 2*c.places[i/2] + i&1
+		row := c.update[i*m : i*m+i+1]
+		for j, u := range row {
+			q := 2*c.places[j/2] + j&1
+			*f.entry(max(r, q), min(r, q)) += u
+		}
+	}
+}
+
+// eliminate decomposes the own block, A = LLᵀ, and takes its share off the rest.
+func (f *front) eliminate() bool {
+	n, m := 2*f.own, 2*(len(f.vertices)-f.own)
+	if n == 0 {
+		return true
+	}
+	own := blas64.Symmetric{N: n, Stride: n, Data: f.panel[:n*n], Uplo: blas.Lower}
+	l, ok := lapack64.Potrf(own)
+	if !ok || m == 0 {
+		return ok
+	}
+	rest := blas64.General{Rows: m, Cols: n, Stride: n, Data: f.panel[n*n:]}
+	blas64.Trsm(blas.Right, blas.Trans, 1, l, rest)
+	blas64.Syrk(blas.NoTrans, -1, rest, 1, blas64.Symmetric{N: m, Stride: m, Data: f.update, Uplo: blas.Lower})
+	return true
+}
+
+// solve replaces b by the solution of the decomposed system.
+func (s *solver) solve(b []float64) {
+	for i := range s.fronts {
+		s.fronts[i].forward(b)
+	}
+	for i := len(s.fronts) - 1; i >= 0; i-- {
+		s.fronts[i].backward(b)
+	}
+}
+
+func (f *front) forward(b []float64) {
+	n := 2 * f.own
+	for r := range 2 * len(f.vertices) {
+		row := f.panel[r*n : r*n+min(r, n)]
+		at := 2*f.vertices[r/2] + r&1
+		sum := b[at]
+		for c, l := range row {
+			sum -= l * b[2*f.vertices[c/2]+c&1]
+		}
+		if r < n {
+			sum /= f.panel[r*n+r]
+		}
+		b[at] = sum
+	}
+}
+
+func (f *front) backward(b []float64) {
+	n := 2 * f.own
+	for r := 2*len(f.vertices) - 1; r >= 0; r-- {
+		at := 2*f.vertices[r/2] + r&1
+		if r < n {
+			b[at] /= f.panel[r*n+r]
+		}
+		for c, l := range f.panel[r*n : r*n+min(r, n)] {
+			b[2*f.vertices[c/2]+c&1] -= l * b[at]
+		}
+	}
+}
+
+// places copies the unknowns into points.
+func places(u []float64) []plane.Point {
+	x := make([]plane.Point, len(u)/2)
+	for i := range x {
+		x[i] = plane.Point{X: u[2*i], Y: u[2*i+1]}
+	}
+	return x
+}
