@@ -39,6 +39,24 @@ const (
 	WaistToHighHip  Key = "waist_to_high_hip"
 	WaistToHip      Key = "waist_to_hip"
 	WaistHeight     Key = "waist_height"
+	NapeToHem       Key = "nape_to_hem_length" // of a whole garment: closes back waist and skirt back lengths
+)
+
+// The measurements of a skirt. It shares WaistGirth, HipGirth and SideLength (waist to hem
+// at the side) with the bodice by name, not by place.
+const (
+	FrontLength Key = "front_length"
+	BackLength  Key = "back_length"
+	HemGirth    Key = "hem_girth"
+)
+
+// The measurements of a sleeve.
+const (
+	SleeveLength Key = "length"
+	UnderLength  Key = "under_length"
+	UpperGirth   Key = "upper_girth"
+	ElbowGirth   Key = "elbow_girth"
+	WristGirth   Key = "wrist_girth"
 )
 
 // Sheet is one set of measurements; a key that is absent was not taken.
