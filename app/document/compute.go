@@ -1,0 +1,76 @@
+package document
+
+import (
+	"context"
+
+	"understructure/app/record"
+	"understructure/patterns/plan"
+)
+
+// Compute makes the plan of a record; it returns early, with an error, when ctx ends.
+type Compute func(ctx context.Context, r record.Record) (plan.Plan, error)
+
+// run is the newest computation: its number, how to stop it, and when it is over.
+type run struct {
+	number int
+	cancel context.CancelFunc
+	over   chan struct{}
+	busy   bool
+}
+
+// compute starts the newest run. The one before is told to stop, and the new one waits for
+// that, so that at most one is at work however fast one types.
+func (d *Document) compute() {
+	before := d.run
+	if before.cancel != nil {
+		before.cancel()
+	}
+	ctx, cancel := context.WithCancel(context.Background())
+	d.run = run{number: before.number + 1, cancel: cancel, over: make(chan struct{}), busy: true}
+	go d.work(ctx, before.over, d.run, d.Record())
+	d.Computed()
+}
+
+func (d *Document) work(ctx context.Context, before <-chan struct{}, now run, r record.Record) {
+	defer close(now.over)
+	if before != nil {
+		<-before
+	}
+	if ctx.Err() != nil {
+		return
+	}
+	p, err := d.rooms.Compute(ctx, r)
+	if ctx.Err() == nil {
+		d.rooms.Post(func() { d.take(now, p, err) })
+	}
+}
+
+// take shows a result unless a newer run has begun since. A failed run leaves the last plan to look at.
+func (d *Document) take(from run, p plan.Plan, err error) {
+	if from.number != d.run.number {
+		return
+	}
+	d.run.busy = false
+	d.run.cancel()
+	d.err = err
+	if err == nil {
+		d.plan = p
+	}
+	d.Computed()
+}
+
+// Plan returns the last plan, and why there is no newer one.
+func (d *Document) Plan() (plan.Plan, error) { return d.plan, d.err }
+
+// Busy reports whether a newer plan is on its way.
+func (d *Document) Busy() bool { return d.run.busy }
+
+// Close stops computing and forgets the safety copy: whoever closes has been asked what to do
+// with unsaved changes.
+func (d *Document) Close() {
+	if d.run.cancel != nil {
+		d.run.cancel()
+	}
+	d.run.number++
+	d.forgetCopy()
+}

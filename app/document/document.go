@@ -1,0 +1,145 @@
+// Package document is what is open: one record, the line of its changes, its file, and the
+// newest plan computed from it. All methods are for one goroutine, the one that Post leads to.
+// It does not draw, and it knows no window and no file format.
+package document
+
+import (
+	"understructure/app/history"
+	"understructure/app/record"
+	"understructure/patterns/plan"
+)
+
+// Rooms are the doings of other rooms that a document asks for.
+type Rooms struct {
+	Compute Compute
+	Load    func(path string) (record.Record, error)
+	Save    func(path string, r record.Record) error // whole or not at all
+	Post    func(func())                             // runs a function on the document's goroutine, later
+	Scratch string                                   // folder for the safety copy of a record without a file; "" keeps none
+}
+
+// Document is one open record. Start with New, then Start or Open.
+type Document struct {
+	Changed  func() // the record, its file or what can be undone has changed
+	Computed func() // a plan, or the reason why there is none, has come, or one is being computed
+	Failed   func(error)
+
+	rooms   Rooms
+	history *history.Of[record.Record]
+	path    string
+	title   string
+	plan    plan.Plan
+	err     error
+	run     run
+	safety  safety
+}
+
+// New returns a document with nothing in it.
+func New(rooms Rooms) *Document {
+	return &Document{
+		Changed: func() {}, Computed: func() {}, Failed: func(error) {},
+		rooms: rooms, history: history.From(record.Record{}),
+		safety: safety{delay: SafetyDelay},
+	}
+}
+
+// Start shows a record that has no file yet, under a title.
+func (d *Document) Start(title string, r record.Record) {
+	d.begin("", title, r)
+}
+
+// Open shows the record of a file. On error what was open stays open.
+func (d *Document) Open(path string) error {
+	r, err := d.rooms.Load(path)
+	if err != nil {
+		return err
+	}
+	d.begin(path, "", r)
+	return nil
+}
+
+func (d *Document) begin(path, title string, r record.Record) {
+	if d.Dirty() {
+		d.forgetCopy()
+	}
+	d.path, d.title = path, title
+	d.history = history.From(r)
+	d.plan, d.err = plan.Plan{}, nil
+	d.changed()
+}
+
+// Record returns the record as it now is; it must not be written to.
+func (d *Document) Record() record.Record { return d.history.Now() }
+
+// Path is the record's file, "" when it has none.
+func (d *Document) Path() string { return d.path }
+
+// Title is what Start was given; "" for a record with a file.
+func (d *Document) Title() string { return d.title }
+
+// Dirty reports whether there is anything that is not in the file.
+func (d *Document) Dirty() bool { return !d.history.AtMark() }
+
+// Change takes r as the next step, under a name that the undo menu shows.
+func (d *Document) Change(name string, r record.Record) {
+	d.history.Push(name, r)
+	d.changed()
+}
+
+// Set gives one field a value, nil for not taken. Until Settle, setting the same field again
+// belongs to the same step.
+func (d *Document) Set(f Field, v *float64) {
+	if same(f.Get(d.Record()), v) {
+		return
+	}
+	d.history.Amend(f.Label, f.With(d.Record(), v))
+	d.changed()
+}
+
+// Settle ends the step that Set is in.
+func (d *Document) Settle() { d.history.Close() }
+
+// Undo takes the last step back.
+func (d *Document) Undo() {
+	if d.history.Undo() {
+		d.changed()
+	}
+}
+
+// Redo takes the step again that was last taken back.
+func (d *Document) Redo() {
+	if d.history.Redo() {
+		d.changed()
+	}
+}
+
+// Undoes names what Undo would take back; false when there is nothing.
+func (d *Document) Undoes() (string, bool) { return d.history.Undoes() }
+
+// Redoes names what Redo would take again; false when there is nothing.
+func (d *Document) Redoes() (string, bool) { return d.history.Redoes() }
+
+// Save writes the record to its file.
+func (d *Document) Save() error { return d.SaveAs(d.path) }
+
+// SaveAs writes the record to a file, which from then on is its file.
+func (d *Document) SaveAs(path string) error {
+	if err := d.rooms.Save(path, d.Record()); err != nil {
+		return err
+	}
+	d.forgetCopy()
+	d.path, d.title = path, ""
+	d.history.Mark()
+	d.Changed()
+	return nil
+}
+
+func (d *Document) changed() {
+	d.keepCopy()
+	d.compute()
+	d.Changed()
+}
+
+func same(a, b *float64) bool {
+	return a == nil && b == nil || a != nil && b != nil && *a == *b
+}

@@ -1,0 +1,227 @@
+package document
+
+import (
+	"context"
+	"errors"
+	"os"
+	"path/filepath"
+	"testing"
+	"time"
+
+	"understructure/app/record"
+	"understructure/geometry/measure"
+	"understructure/patterns/plan"
+)
+
+// desk is a document with stand-ins for the other rooms; its files are kept in memory apart
+// from an empty file on disk for each.
+type desk struct {
+	*Document
+	posts  chan func()
+	wrote  chan string
+	files  map[string]record.Record // touched by the test's goroutine and by safety copies in turn
+	refuse error
+}
+
+func newDesk(t *testing.T, compute Compute) *desk {
+	t.Helper()
+	d := &desk{posts: make(chan func(), 100), wrote: make(chan string, 100), files: map[string]record.Record{}}
+	d.Document = New(Rooms{
+		Compute: compute,
+		Load: func(path string) (record.Record, error) {
+			r, ok := d.files[path]
+			if !ok {
+				return r, errors.New("no such record")
+			}
+			return r, nil
+		},
+		Save: func(path string, r record.Record) error {
+			if d.refuse != nil {
+				return d.refuse
+			}
+			d.files[path] = r
+			err := os.WriteFile(path, nil, 0o600)
+			d.wrote <- path
+			return err
+		},
+		Post:    func(f func()) { d.posts <- f },
+		Scratch: t.TempDir(),
+	})
+	t.Cleanup(d.Close)
+	return d
+}
+
+// next runs the next thing that was posted.
+func (d *desk) next(t *testing.T) {
+	t.Helper()
+	select {
+	case f := <-d.posts:
+		f()
+	case <-time.After(10 * time.Second):
+		t.Fatal("nothing was posted")
+	}
+}
+
+func (d *desk) computed(t *testing.T) {
+	t.Helper()
+	for d.Busy() {
+		d.next(t)
+	}
+}
+
+// echo is a stand-in plan that tells the waist of its record as its stand height.
+func echo(_ context.Context, r record.Record) (plan.Plan, error) {
+	return plan.Plan{StandHeight: r.Garment.Bodice[measure.WaistGirth]}, nil
+}
+
+func dress() record.Record {
+	return record.Record{Unit: "cm", Garment: record.Garment{Bodice: measure.Sheet{measure.WaistGirth: 580}}}
+}
+
+func field(t *testing.T, r record.Record, path string) Field {
+	t.Helper()
+	for _, p := range Places(r) {
+		for _, f := range p.Fields {
+			if f.Path == path {
+				return f
+			}
+		}
+	}
+	t.Fatalf("no field %s", path)
+	return Field{}
+}
+
+func mm(v float64) *float64 { return &v }
+
+func TestSettingAFieldRecomputesAndIsOneStep(t *testing.T) {
+	d := newDesk(t, echo)
+	d.Start("demo", dress())
+	waist := field(t, dress(), "garment.bodice.waist_girth")
+	for _, v := range []float64{600, 610, 612} {
+		d.Set(waist, mm(v))
+	}
+	d.Settle()
+	d.computed(t)
+	if p, err := d.Plan(); p.StandHeight != 612 || err != nil {
+		t.Errorf("plan of waist %v, %v; want 612", p.StandHeight, err)
+	}
+	if name, ok := d.Undoes(); name != "waist girth" || !ok {
+		t.Errorf("undo names %q %v", name, ok)
+	}
+	d.Undo()
+	d.computed(t)
+	if p, _ := d.Plan(); p.StandHeight != 580 || d.Dirty() {
+		t.Errorf("one undo must lead back to 580 and clean, got %v, dirty %v", p.StandHeight, d.Dirty())
+	}
+	d.Redo()
+	if got := *waist.Get(d.Record()); got != 612 {
+		t.Errorf("redo to %v, want 612", got)
+	}
+}
+
+func TestTheSameValueIsNoStep(t *testing.T) {
+	d := newDesk(t, echo)
+	d.Start("demo", dress())
+	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(580))
+	d.Set(field(t, dress(), "garment.bodice.hip_girth"), nil)
+	if _, ok := d.Undoes(); ok || d.Dirty() {
+		t.Error("nothing changed, yet there is something to undo")
+	}
+}
+
+// The first computation is held until it is told to stop; its result comes anyway and must not be shown.
+func TestAStaleResultIsDropped(t *testing.T) {
+	begun := make(chan struct{}, 10)
+	d := newDesk(t, func(ctx context.Context, r record.Record) (plan.Plan, error) {
+		begun <- struct{}{}
+		if r.Garment.Bodice[measure.WaistGirth] == 580 {
+			<-ctx.Done()
+		}
+		return echo(ctx, r)
+	})
+	d.Start("demo", dress())
+	<-begun
+	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(600))
+	d.computed(t)
+	if p, _ := d.Plan(); p.StandHeight != 600 {
+		t.Errorf("plan of waist %v, want 600", p.StandHeight)
+	}
+	if len(d.posts) != 0 {
+		t.Error("the stopped computation still reports")
+	}
+}
+
+func TestAResultThatComesLateIsDroppedByItsNumber(t *testing.T) {
+	d := newDesk(t, echo)
+	d.Start("demo", dress())
+	late := <-d.posts // the result of 580, not yet shown
+	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(600))
+	late()
+	if p, _ := d.Plan(); p.StandHeight != 0 || !d.Busy() {
+		t.Errorf("a late result was shown: %v", p.StandHeight)
+	}
+	d.computed(t)
+	if p, _ := d.Plan(); p.StandHeight != 600 {
+		t.Errorf("plan of waist %v, want 600", p.StandHeight)
+	}
+}
+
+func TestAFailedRunLeavesTheLastPlan(t *testing.T) {
+	d := newDesk(t, func(ctx context.Context, r record.Record) (plan.Plan, error) {
+		if r.Garment.Bodice[measure.WaistGirth] > 600 {
+			return plan.Plan{}, errors.New("too large")
+		}
+		return echo(ctx, r)
+	})
+	d.Start("demo", dress())
+	d.computed(t)
+	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(700))
+	d.computed(t)
+	if p, err := d.Plan(); p.StandHeight != 580 || err == nil {
+		t.Errorf("got %v, %v; want the plan of 580 and an error", p.StandHeight, err)
+	}
+}
+
+func TestARecordIsNeverWrittenTo(t *testing.T) {
+	r := dress()
+	for _, p := range Places(r) {
+		for _, f := range p.Fields {
+			s := f.With(r, mm(123))
+			if got := f.Get(s); got == nil || *got != 123 {
+				t.Errorf("%s: set 123, got %v", f.Path, got)
+			}
+			if f.Path != "garment.bodice.waist_girth" && f.Get(r) != nil {
+				t.Errorf("%s: the record that one started from was written to", f.Path)
+			}
+			if f.Get(f.With(s, nil)) != nil {
+				t.Errorf("%s: still there after it was taken out", f.Path)
+			}
+			if f.Label == "" || f.Where == "" || f.Group == "" || f.Min >= f.Max {
+				t.Errorf("%s: incomplete: %+v", f.Path, f)
+			}
+		}
+	}
+}
+
+func TestSavingIsRemembered(t *testing.T) {
+	d := newDesk(t, echo)
+	path := filepath.Join(t.TempDir(), "dress.json")
+	d.Start("demo", dress())
+	waist := field(t, dress(), "garment.bodice.waist_girth")
+	d.Set(waist, mm(600))
+	if err := d.SaveAs(path); err != nil || d.Dirty() || d.Path() != path || d.Title() != "" {
+		t.Errorf("after SaveAs: %v, dirty %v, path %q, title %q", err, d.Dirty(), d.Path(), d.Title())
+	}
+	d.Set(waist, mm(610))
+	d.refuse = errors.New("disk full")
+	if err := d.Save(); err == nil || !d.Dirty() {
+		t.Errorf("a failed save must say so and leave the record unsaved: %v, dirty %v", err, d.Dirty())
+	}
+	d.refuse = nil
+	if err := d.Open(path); err != nil || *waist.Get(d.Record()) != 600 {
+		t.Errorf("opened %v, %v; want 600", *waist.Get(d.Record()), err)
+	}
+	if err := d.Open("nowhere.json"); err == nil || d.Path() != path {
+		t.Errorf("a failed open must leave what was open: %v, path %q", err, d.Path())
+	}
+}

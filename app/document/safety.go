@@ -1,0 +1,109 @@
+package document
+
+import (
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"sync"
+	"time"
+
+	"understructure/app/record"
+)
+
+// SafetyDelay is the longest time that a change lives in memory only.
+const SafetyDelay = 2 * time.Second
+
+// safety keeps a copy of unsaved work beside the file. The number counts the copies that were
+// asked for or forgotten, so that a copy asked for before a save is not written after it.
+type safety struct {
+	delay   time.Duration
+	waiting bool
+	disk    sync.Mutex
+	number  int // guarded by disk
+}
+
+// CopyPath is where the safety copy of a file lies: hidden, in the same folder.
+func CopyPath(path string) string {
+	return filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+".autosave")
+}
+
+func (d *Document) copyPath() string {
+	switch {
+	case d.path != "":
+		return CopyPath(d.path)
+	case d.rooms.Scratch != "":
+		return CopyPath(filepath.Join(d.rooms.Scratch, "untitled.json"))
+	}
+	return ""
+}
+
+// keepCopy sees to it that the record is copied within the delay; further changes until then
+// go into the same copy.
+func (d *Document) keepCopy() {
+	if !d.Dirty() || d.safety.waiting || d.copyPath() == "" {
+		return
+	}
+	d.safety.waiting = true
+	time.AfterFunc(d.safety.delay, func() { d.rooms.Post(d.copyNow) })
+}
+
+func (d *Document) copyNow() {
+	d.safety.waiting = false
+	if !d.Dirty() {
+		return
+	}
+	d.safety.disk.Lock()
+	d.safety.number++
+	number := d.safety.number
+	d.safety.disk.Unlock()
+	go d.write(number, d.copyPath(), d.Record())
+}
+
+func (d *Document) write(number int, path string, r record.Record) {
+	d.safety.disk.Lock()
+	defer d.safety.disk.Unlock()
+	if number != d.safety.number {
+		return
+	}
+	if err := d.rooms.Save(path, r); err != nil {
+		d.rooms.Post(func() { d.Failed(err) })
+	}
+}
+
+// forgetCopy removes the safety copy and drops those still to be written.
+func (d *Document) forgetCopy() {
+	path := d.copyPath()
+	if path == "" {
+		return
+	}
+	d.safety.disk.Lock()
+	defer d.safety.disk.Unlock()
+	d.safety.number++
+	if err := os.Remove(path); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		d.rooms.Post(func() { d.Failed(err) })
+	}
+}
+
+// Left tells of unsaved work that an earlier run of the program left behind for the file that is
+// open, and when it was written.
+func (d *Document) Left() (written time.Time, ok bool) {
+	info, err := os.Stat(d.copyPath())
+	if err != nil || !info.Mode().IsRegular() {
+		return time.Time{}, false
+	}
+	return info.ModTime(), true
+}
+
+// Recover takes the work that was left behind as a step of its own, so that undo leads back to the file.
+func (d *Document) Recover() error {
+	r, err := d.rooms.Load(d.copyPath())
+	if err != nil {
+		return err
+	}
+	d.Change("recovered work", r)
+	return nil
+}
+
+// Discard throws away the work that was left behind.
+func (d *Document) Discard() { d.forgetCopy() }

@@ -1,0 +1,80 @@
+package document
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+)
+
+// copied waits until the safety copy is on disk.
+func (d *desk) copied(t *testing.T) {
+	t.Helper()
+	for len(d.wrote) == 0 {
+		select {
+		case f := <-d.posts:
+			f()
+		case path := <-d.wrote:
+			d.wrote <- path
+		}
+	}
+	<-d.wrote
+	d.safety.disk.Lock() // the copy is wholly written before this is ours
+	defer d.safety.disk.Unlock()
+}
+
+func TestUnsavedWorkIsCopiedAndRecovered(t *testing.T) {
+	d := newDesk(t, echo)
+	d.safety.delay = 0
+	path := filepath.Join(t.TempDir(), "dress.json")
+	d.files[path] = dress()
+	waist := field(t, dress(), "garment.bodice.waist_girth")
+	if err := d.Open(path); err != nil {
+		t.Fatal(err)
+	}
+	if _, ok := d.Left(); ok {
+		t.Fatal("a file without unsaved work has some left behind")
+	}
+	d.Set(waist, mm(600))
+	d.copied(t)
+
+	after := newDesk(t, echo) // the program was killed and started again
+	after.files = d.files
+	if err := after.Open(path); err != nil {
+		t.Fatal(err)
+	}
+	if when, ok := after.Left(); !ok || when.IsZero() {
+		t.Fatal("the unsaved work is not found again")
+	}
+	if err := after.Recover(); err != nil || *waist.Get(after.Record()) != 600 || !after.Dirty() {
+		t.Errorf("recovered %v, %v, dirty %v; want 600, unsaved", *waist.Get(after.Record()), err, after.Dirty())
+	}
+	after.Undo()
+	if got := *waist.Get(after.Record()); got != 580 {
+		t.Errorf("undo after recovery leads to %v, want what is in the file, 580", got)
+	}
+	after.Discard()
+	if _, ok := after.Left(); ok {
+		t.Error("discarded work is still there")
+	}
+}
+
+func TestASaveRemovesTheCopyAndTheCopyThatWasStillToCome(t *testing.T) {
+	d := newDesk(t, echo)
+	d.safety.delay = 0
+	path := filepath.Join(t.TempDir(), "dress.json")
+	d.Start("demo", dress())
+	untitled := d.copyPath()
+	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(600))
+	d.copied(t)
+	if _, err := os.Stat(untitled); err != nil {
+		t.Fatalf("work without a file is not copied: %v", err)
+	}
+	late := d.safety.number
+	if err := d.SaveAs(path); err != nil {
+		t.Fatal(err)
+	}
+	d.write(late, untitled, d.Record())
+	if _, err := os.Stat(untitled); err == nil {
+		t.Error("the copy is still there, or came back, after the save")
+	}
+}
