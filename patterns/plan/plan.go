@@ -83,9 +83,10 @@ type Warning struct {
 	Message string  `json:"message"`
 }
 
-// Value is a number used in the plan and where it came from.
+// Value is a number, or a choice in words, used in the plan and where it came from.
 type Value struct {
-	Value  float64 `json:"value"` // millimetres, or degrees for slopes
+	Value  float64 `json:"value"`          // millimetres, or degrees for slopes; 0 beside a choice in words
+	Text   string  `json:"text,omitempty"` // such as "A4"
 	Source string  `json:"source"`
 }
 

@@ -1,0 +1,230 @@
+package record
+
+import (
+	"fmt"
+	"strings"
+
+	"understructure/geometry/measure"
+)
+
+// record reads the whole, the unit first, since every length depends on it.
+func (d *decoder) record(n node) Record {
+	var r Record
+	if o, ok := n.(object); ok {
+		d.head(o)
+	}
+	if d.err != nil {
+		return r
+	}
+	r.Unit = d.unit
+	seen := func(string, node) {} // read by head
+	d.object("", n,
+		field{"understructure", seen},
+		field{"unit", seen},
+		field{"object", func(p string, n node) { d.theObject(p, n, &r.Object) }},
+		field{"taken", func(p string, n node) {
+			d.object(p, n, field{"by", d.text(&r.Taken.By, longestName)}, field{"on", d.date(&r.Taken.On)}, field{"side", d.word(&r.Taken.Side, SidesOf)})
+		}},
+		field{"garment", func(p string, n node) { d.garment(p, n, &r.Garment) }},
+		field{"form", func(p string, n node) { r.Form = d.form(p, n) }},
+		field{"mount", func(p string, n node) { d.mount(p, n, &r.Mount) }},
+	)
+	d.complete(&r)
+	return r
+}
+
+func (d *decoder) head(o object) {
+	if v, ok := o.values["understructure"]; !ok || written(v) != fmt.Sprint(Version) {
+		d.refuse("understructure", writtenIf(v, ok), "is not the version of a record that can be read", fmt.Sprint(Version))
+	}
+	if v, ok := o.values["unit"]; ok {
+		d.word(&d.unit, Units)("unit", v)
+	} else {
+		d.refuse("unit", "", "must be given", strings.Join(Units, ", "))
+	}
+}
+
+func writtenIf(n node, there bool) string {
+	if !there {
+		return "an absent number"
+	}
+	return written(n)
+}
+
+func (d *decoder) theObject(path string, n node, o *Object) {
+	d.object(path, n,
+		field{"number", d.text(&o.Number, longestNumber)},
+		field{"title", d.text(&o.Title, longestTitle)},
+		field{"year", d.year(&o.Year)},
+		field{"wearer", d.word((*string)(&o.Wearer), Wearers)},
+		field{"notice", d.text(&o.Notice, longestTitle)},
+	)
+}
+
+func (d *decoder) garment(path string, n node, g *Garment) {
+	d.object(path, n,
+		field{"strength", d.word(&g.Strength, Strengths)},
+		field{"mass_kg", d.optional(&g.MassKg, kilograms, MassLimit)},
+		field{"bodice", d.sheet(&g.Bodice, measure.Keys)},
+		field{"skirt", d.sheet(&g.Skirt, measure.Skirt)},
+		field{"sleeve", d.sheet(&g.Sleeve, measure.Sleeve)},
+	)
+}
+
+func (d *decoder) form(path string, n node) *Form {
+	f := &Form{}
+	d.object(path, n,
+		field{"label", d.text(&f.Label, longestName)},
+		field{"bodice", d.sheet(&f.Bodice, measure.Keys)},
+	)
+	return f
+}
+
+// sheet reads the measurements that a table lists; a sheet without a value stays nil.
+func (d *decoder) sheet(into *measure.Sheet, table []measure.Measure) func(string, node) {
+	var fields []field
+	for _, m := range table {
+		fields = append(fields, field{string(m.Key), func(path string, n node) {
+			if v, ok := d.number(path, n, d.of(m), Limit{m.Min, m.Max}); ok {
+				if *into == nil {
+					*into = measure.Sheet{}
+				}
+				(*into)[m.Key] = v
+			}
+		}})
+	}
+	return func(path string, n node) { d.object(path, n, fields...) }
+}
+
+func (d *decoder) of(m measure.Measure) quantity {
+	if m.Degrees {
+		return degrees
+	}
+	return d.lengths()
+}
+
+func (d *decoder) mount(path string, n node, m *Mount) {
+	q := d.lengths()
+	d.object(path, n,
+		field{"build", d.word(&m.Build, Builds)},
+		field{"ease", func(p string, n node) { d.ease(p, n, &m.Ease) }},
+		field{"tape_error", d.optional(&m.TapeError, q, TapeErrorLimit)},
+		field{"wadding", func(p string, n node) { m.Wadding = d.waddings(p, n) }},
+		field{"cover", func(p string, n node) { d.object(p, n, field{"thickness", d.optional(&m.Cover, q, CoverLimit)}) }},
+		field{"plank", func(p string, n node) { m.Plank = d.plank(p, n) }},
+		field{"step", d.word(&m.Step, Steps)},
+		field{"paper", func(p string, n node) { d.paper(p, n, &m.Paper) }},
+	)
+}
+
+// ease is one number for all levels, or an object with a number a level.
+func (d *decoder) ease(path string, n node, e *Ease) {
+	if _, byLevel := n.(object); !byLevel {
+		d.optional(&e.All, d.lengths(), EaseLimit)(path, n)
+		return
+	}
+	var fields []field
+	for _, l := range measure.Levels {
+		fields = append(fields, field{string(l), func(path string, n node) {
+			if v, ok := d.number(path, n, d.lengths(), EaseLimit); ok {
+				if e.ByLevel == nil {
+					e.ByLevel = map[measure.Level]float64{}
+				}
+				e.ByLevel[l] = v
+			}
+		}})
+	}
+	d.object(path, n, fields...)
+}
+
+// waddings reads one wadding, or a list of those that the maker has.
+func (d *decoder) waddings(path string, n node) []Wadding {
+	l, ok := n.(list)
+	if !ok {
+		return []Wadding{d.wadding(path, n)}
+	}
+	if len(l) > mostWaddings {
+		d.refuse(path, fmt.Sprintf("a list of %d", len(l)), "is not possible", fmt.Sprintf("at most %d waddings", mostWaddings))
+		return nil
+	}
+	var w []Wadding
+	for i, n := range l {
+		w = append(w, d.wadding(fmt.Sprintf("%s[%d]", path, i), n))
+	}
+	return w
+}
+
+func (d *decoder) wadding(path string, n node) Wadding {
+	var thickness *float64
+	var w Wadding
+	q := d.lengths()
+	d.object(path, n, field{"thickness", d.optional(&thickness, q, WaddingLimit)}, field{"spread", d.optional(&w.Spread, q, SpreadLimit)})
+	if thickness == nil {
+		d.refuse(join(path, "thickness"), "", "must be given", q.allowed(WaddingLimit))
+		return w
+	}
+	w.Thickness = *thickness
+	return w
+}
+
+// plank returns nil where the object says nothing.
+func (d *decoder) plank(path string, n node) *Plank {
+	var p Plank
+	q := d.lengths()
+	d.object(path, n,
+		field{"thickness", d.optional(&p.Thickness, q, PlankLimit)},
+		field{"length", d.optional(&p.Length, q, PlankSideLimit)},
+		field{"width", d.optional(&p.Width, q, PlankSideLimit)},
+		field{"pole", d.optional(&p.Pole, q, PoleLimit)},
+	)
+	if p == (Plank{}) {
+		return nil
+	}
+	return &p
+}
+
+// paper is a name, or a width and a height.
+func (d *decoder) paper(path string, n node, p *Paper) {
+	sides, ok := n.(list)
+	if !ok {
+		d.word(&p.Name, Papers)(path, n)
+		return
+	}
+	if len(sides) != 2 {
+		d.refuse(path, fmt.Sprintf("a list of %d", len(sides)), "is not possible", "[width, height] or a name: "+strings.Join(Papers, ", "))
+		return
+	}
+	p.Width, _ = d.number(path+"[0]", sides[0], d.lengths(), PaperLimit)
+	p.Height, _ = d.number(path+"[1]", sides[1], d.lengths(), PaperLimit)
+}
+
+// complete refuses a record from which no mount can be made, and fills the choices that every record has.
+func (d *decoder) complete(r *Record) {
+	d.required("garment.bodice.", r.Garment.Bodice)
+	if r.Object.Wearer == "" {
+		r.Object.Wearer = measure.Woman
+	}
+	if r.Mount.Build == "" {
+		r.Mount.Build = "slices"
+		if r.Form != nil {
+			r.Mount.Build = "padded"
+		}
+	}
+	if r.Mount.Build != "padded" {
+		return
+	}
+	if r.Form == nil {
+		d.refuse("form", "", "must be given where the build is padded", "the form's own measurements, or the build slices")
+		return
+	}
+	d.required("form.bodice.", r.Form.Bodice)
+}
+
+func (d *decoder) required(path string, s measure.Sheet) {
+	for _, k := range Required {
+		if _, ok := s[k]; !ok {
+			m, _ := measure.Find(measure.Keys, k)
+			d.refuse(path+string(k), "", "must be given", d.of(m).allowed(Limit{m.Min, m.Max}))
+		}
+	}
+}
