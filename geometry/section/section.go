@@ -100,3 +100,32 @@ func Of(r plane.Ring) Section {
 
 // turn is the direction of p, in steps of a direction, in [-Directions/2, Directions/2].
 func turn(p plane.Point) float64 { return math.Atan2(p.Y, p.X) * Directions / (2 * math.Pi) }
+
+// Area is the area inside the outline, in square millimetres.
+func (s *Section) Area() float64 {
+	a := 0.0
+	for j, d := range s {
+		a += d * s[(j+1)&(Directions-1)]
+	}
+	return a / 2 * sine[1]
+}
+
+// Blend returns the slice round both a and b, rounded where they meet: the farther of the
+// two in each direction, and a little more where they differ by less than k millimetres
+// (k/4 where they are equal), so that it bends smoothly from one to the other.
+func Blend(a, b Section, k float64) Section {
+	for j := range a {
+		a[j] = Farther(a[j], b[j], k)
+	}
+	return a
+}
+
+// Farther is the smooth maximum that Blend uses. It equals the larger number exactly when
+// they differ by k or more.
+func Farther(a, b, k float64) float64 {
+	m := math.Max(a, b)
+	if h := k - math.Abs(a-b); h > 0 {
+		m += h * h / (4 * k)
+	}
+	return m
+}

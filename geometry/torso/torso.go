@@ -1,0 +1,71 @@
+// Package torso turns what a tape said into a figure: the slices at every level, the skin
+// through them, the shoulders, the neck and the armscye.
+//
+// Readings are honoured exactly; what was not taken is drawn from statistics for the
+// wearer and the year, and is listed as drawn. Heights are counted from the waist level up.
+// It does not know forms, padding or files.
+package torso
+
+import (
+	"understructure/geometry/measure"
+	"understructure/geometry/section"
+	"understructure/geometry/space"
+	"understructure/geometry/surface"
+)
+
+// Torso is a figure as measurements describe it. It is not changed once made.
+type Torso struct {
+	Levels    []Level         // from the neck down
+	Skin      surface.Surface // z = 0 at the waist level
+	Armscye   []space.Point   // the right opening, a closed loop from the shoulder point forwards
+	Neck      space.Point     // side neck point, right
+	Shoulder  space.Point     // shoulder point, right
+	BustPoint space.Point     // right
+	Nape      space.Point     // centre back of the neck base
+	NeckFront space.Point     // centre front of the neck base
+	Drawn     map[measure.Key]Drawn
+	Lengths   []Length
+	Notices   []measure.Notice
+}
+
+// Level is one named slice.
+type Level struct {
+	Name    measure.Level
+	Height  float64 // above the waist, mm
+	Girth   float64 // tape round Section, mm
+	Taken   bool    // the girth was taken; otherwise it was drawn
+	Section section.Section
+}
+
+// Drawn is a value that was not taken, and where it came from.
+type Drawn struct {
+	Value  float64
+	Source string
+}
+
+// Length is a tape length along the skin: as taken, and as the figure has it.
+type Length struct {
+	Key          measure.Key
+	Taken, Built float64
+}
+
+// At returns the level of that name.
+func (t Torso) At(name measure.Level) Level {
+	for _, l := range t.Levels {
+		if l.Name == name {
+			return l
+		}
+	}
+	return Level{}
+}
+
+// Build returns the figure that the sheet describes. The sheet must hold bust girth, waist
+// girth and back waist length; the error names a reading that no figure can have.
+func Build(s measure.Sheet, w measure.Wearer, year int) (Torso, error) {
+	d, err := newDraft(s, w, year)
+	if err != nil {
+		return Torso{}, err
+	}
+	d.solveHeights()
+	return d.torso(), nil
+}

@@ -1,0 +1,62 @@
+package torso
+
+import (
+	"math"
+	"testing"
+
+	"understructure/geometry/measure"
+)
+
+// small is the mean of the 94 smallest women of ANSUR II (chest < 860, waist < 720 mm;
+// Gordon et al., NATICK/TR-15/007, 2014): the wearers nearest to those of historic dress.
+var small = measure.Sheet{measure.BustGirth: 813, measure.WaistGirth: 687, measure.HipGirth: 898, measure.BackWaist: 400}
+
+func build(t testing.TB, s measure.Sheet, w measure.Wearer, year int) Torso {
+	t.Helper()
+	f, err := Build(s, w, year)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return f
+}
+
+func TestThreeValuesMakeAFigure(t *testing.T) {
+	f := build(t, measure.Sheet{measure.BustGirth: 813, measure.WaistGirth: 687, measure.BackWaist: 400}, measure.Woman, 1872)
+	for _, l := range f.Levels {
+		t.Logf("%-13s %7.1f girth %7.1f breadth %6.1f depth %6.1f", l.Name, l.Height, l.Girth, l.Section[0]+l.Section[128], l.Section[64]+l.Section[192])
+	}
+	t.Logf("%+v %+v", f.Lengths, f.Notices)
+	t.Logf("armscye %.1f", loopLength(f.Armscye))
+	for _, c := range []struct {
+		level measure.Level
+		want  float64
+	}{{measure.Bust, 813}, {measure.Waist, 687}} {
+		if got := f.At(c.level).Girth; math.Abs(got-c.want) > 0.05 {
+			t.Errorf("%s %.3f, want %.1f", c.level, got, c.want)
+		}
+	}
+}
+
+func TestLengthsComeOutAsTaken(t *testing.T) {
+	s := measure.Sheet{
+		measure.BustGirth: 820, measure.WaistGirth: 590, measure.HipGirth: 920, measure.BackWaist: 385,
+		measure.FrontWaist: 330, measure.NeckToBustPoint: 255, measure.SideLength: 195, measure.WaistToHip: 180,
+		measure.WaistToHighHip: 85, measure.NeckBaseGirth: 350, measure.ShoulderLength: 125, measure.AcrossBack: 320, measure.AcrossFront: 300,
+	}
+	f := build(t, s, measure.Woman, 1872)
+	for _, l := range f.Lengths {
+		t.Logf("%+v", l)
+		if math.Abs(l.Taken-l.Built) > 0.1 {
+			t.Errorf("%s: taken %.1f, built %.2f", l.Key, l.Taken, l.Built)
+		}
+	}
+	for _, n := range f.Notices {
+		t.Errorf("notice: %s", n.Message)
+	}
+}
+
+func BenchmarkBuild(b *testing.B) {
+	for b.Loop() {
+		build(b, small, measure.Woman, 1872)
+	}
+}
