@@ -1,0 +1,44 @@
+package record
+
+import (
+	"errors"
+	"reflect"
+	"strings"
+	"testing"
+)
+
+// FuzzDecode: whatever the text, Decode gives a record that is written and read back as
+// itself, or a refusal that says something; it never panics.
+func FuzzDecode(f *testing.F) {
+	for _, text := range demos(f) {
+		f.Add(text)
+	}
+	for _, c := range hostile {
+		if len(c.text) < 4096 {
+			f.Add(c.text)
+		}
+	}
+	f.Add(body(`"mount": {"ease": {"waist": 8, "high hip": 20}, "wadding": [{"thickness": 3}], "paper": [300, 400]}`))
+	f.Fuzz(func(t *testing.T, text string) {
+		r, err := Decode(strings.NewReader(text))
+		if err != nil {
+			var refusal *Refusal
+			if !errors.As(err, &refusal) || refusal.Message == "" {
+				t.Fatalf("refused without a reason: %v", err)
+			}
+			return
+		}
+		if again := decode(t, encode(t, r)); !reflect.DeepEqual(again, r) {
+			t.Fatalf("read back as\n%+v\nwas\n%+v", again, r)
+		}
+	})
+}
+
+func BenchmarkDecode(b *testing.B) {
+	text := demos(b)["demo-1872-bodice.json"]
+	for b.Loop() {
+		if _, err := Decode(strings.NewReader(text)); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

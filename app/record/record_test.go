@@ -1,0 +1,215 @@
+package record
+
+import (
+	"bytes"
+	"errors"
+	"io/fs"
+	"math"
+	"math/rand/v2"
+	"os"
+	"path/filepath"
+	"reflect"
+	"strings"
+	"testing"
+
+	"understructure/assets"
+	"understructure/geometry/measure"
+)
+
+// demos returns the text of every demonstration record and published dress, by name.
+func demos(t testing.TB) map[string]string {
+	t.Helper()
+	texts := map[string]string{}
+	for _, fsys := range []fs.FS{assets.Demos, os.DirFS("../../testdata/published")} {
+		names, err := fs.Glob(fsys, "*.json")
+		if err != nil || len(names) == 0 {
+			t.Fatal(names, err)
+		}
+		for _, name := range names {
+			b, err := fs.ReadFile(fsys, name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			texts[name] = string(b)
+		}
+	}
+	return texts
+}
+
+func decode(t testing.TB, text string) Record {
+	t.Helper()
+	r, err := Decode(strings.NewReader(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+func encode(t testing.TB, r Record) string {
+	t.Helper()
+	var b bytes.Buffer
+	if err := Encode(&b, r); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
+}
+
+func TestDemosAreWrittenAsTheyWereRead(t *testing.T) {
+	for name, text := range demos(t) {
+		r := decode(t, text)
+		again := encode(t, r)
+		if got := decode(t, again); !reflect.DeepEqual(got, r) {
+			t.Errorf("%s: read back as\n%+v\nwas\n%+v", name, got, r)
+		}
+		if name == assets.First && again != text {
+			t.Errorf("%s is written as\n%s", name, again)
+		}
+	}
+}
+
+func TestDemosAreMarkedAndWithoutContradiction(t *testing.T) {
+	names, _ := fs.Glob(assets.Demos, "*.json")
+	for _, name := range names {
+		b, _ := fs.ReadFile(assets.Demos, name)
+		r := decode(t, string(b))
+		if r.Object.Notice != "invented for demonstration" {
+			t.Errorf("%s is not marked as invented", name)
+		}
+		n := measure.Check(r.Garment.Bodice, r.Object.Wearer)
+		n = append(n, measure.CheckSkirt(r.Garment.Bodice, r.Garment.Skirt)...)
+		n = append(n, measure.CheckSleeve(r.Garment.Sleeve)...)
+		if r.Form != nil {
+			n = append(n, measure.Check(r.Form.Bodice, r.Object.Wearer)...)
+			for k, v := range r.Form.Bodice {
+				if m, _ := measure.Find(measure.Keys, k); m.Group == "girths" && v >= r.Garment.Bodice[k] {
+					t.Errorf("%s: the form's %s is not smaller than the garment's", name, k)
+				}
+			}
+		}
+		if n != nil {
+			t.Errorf("%s: %+v", name, n)
+		}
+	}
+}
+
+func TestThreeValuesAreARecord(t *testing.T) {
+	r := decode(t, `{"understructure": 1, "unit": "in", "garment": {"bodice": {"bust_girth": 34.5, "waist_girth": 26, "back_waist_length": 15.25, "hip_girth": null}}}`)
+	want := Record{
+		Unit: "in", Object: Object{Wearer: measure.Woman}, Mount: Mount{Build: "slices"},
+		Garment: Garment{Bodice: measure.Sheet{measure.BustGirth: 876.3, measure.WaistGirth: 660.4, measure.BackWaist: 387.35}},
+	}
+	if !reflect.DeepEqual(r, want) {
+		t.Errorf("got %+v\nwant %+v", r, want)
+	}
+}
+
+func TestBuildFollowsTheForm(t *testing.T) {
+	r := decode(t, body(`"form": {"bodice": {"bust_girth": 700, "waist_girth": 550, "back_waist_length": 380}}`))
+	if r.Mount.Build != "padded" {
+		t.Errorf("build %q", r.Mount.Build)
+	}
+}
+
+func TestSaveAndLoad(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "dress.json")
+	r := decode(t, demos(t)[assets.First])
+	if err := Save(path, r); err != nil {
+		t.Fatal(err)
+	}
+	if got, err := Load(path); err != nil || !reflect.DeepEqual(got, r) {
+		t.Errorf("loaded %+v, %v", got, err)
+	}
+	r.Object.Title = "two\nlines"
+	var refusal *Refusal
+	if err := Save(path, r); !errors.As(err, &refusal) || refusal.Path != "object.title" {
+		t.Errorf("saving what cannot be read back: %v", err)
+	}
+	if got, err := Load(path); err != nil || got.Object.Title == r.Object.Title {
+		t.Errorf("the file on disk has changed: %v", err)
+	}
+	if names, _ := os.ReadDir(filepath.Dir(path)); len(names) != 1 {
+		t.Errorf("left behind: %v", names)
+	}
+	if _, err := Load(path + "x"); !errors.Is(err, fs.ErrNotExist) {
+		t.Errorf("loading what is not there: %v", err)
+	}
+}
+
+// A person's value comes back as it was typed, in any unit, to a hundredth of a millimetre and finer.
+func TestUnitsDoNotDrift(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 7))
+	for range 3000 {
+		word := Units[r.IntN(3)]
+		typed := decimal(inUnit(400+r.Float64()*800, word), 4)
+		text := `{"understructure": 1, "unit": "` + word + `", "garment": {"bodice": {"bust_girth": ` + typed +
+			`, "waist_girth": ` + typed + `, "back_waist_length": ` + decimal(inUnit(380, word), 4) + `}}}`
+		if again := encode(t, decode(t, text)); !strings.Contains(again, `"bust_girth": `+typed+",") {
+			t.Fatalf("%s %s is written as\n%s", typed, word, again)
+		}
+	}
+}
+
+func TestStocked(t *testing.T) {
+	s, filled := Mount{}.Stocked("")
+	for _, c := range []struct {
+		name      string
+		got, want float64
+	}{
+		{"waist ease", s.Ease[measure.Waist], 15}, {"bust ease", s.Ease[measure.Bust], 30}, {"tape error", s.TapeError, 3},
+		{"wadding", s.Wadding[0].Thickness, 6}, {"spread", s.Wadding[0].Spread, 1}, {"cover", s.Cover, 1},
+		{"plank", s.Plank.Thickness, 50}, {"pole", s.Plank.Pole, 32}, {"paper", s.Paper.Height, 297},
+	} {
+		if c.got != c.want {
+			t.Errorf("%s is %g, want %g", c.name, c.got, c.want)
+		}
+	}
+	if len(filled) != 1+len(measure.Levels)+1+2+1+4+2 {
+		t.Errorf("%d defaults noted: %v", len(filled), filled)
+	}
+	for path, v := range filled {
+		if v.Source == "" || v.Text == "" && v.Value <= 0 {
+			t.Errorf("%s: %+v", path, v)
+		}
+	}
+	if _, ok := filled["mount.ease.high hip"]; !ok {
+		t.Error("the ease at the high hip is not noted")
+	}
+}
+
+func TestWhatIsChosenIsNotStocked(t *testing.T) {
+	m := decode(t, body(`"mount": {"ease": {"waist": 8}, "tape_error": 2, "wadding": [{"thickness": 3}, {"thickness": 12, "spread": 1.5}],
+		"cover": {"thickness": 0}, "plank": {"thickness": 25, "length": 2000, "width": 1000, "pole": 0}, "step": "bevel", "paper": [300, 400]}`)).Mount
+	s, filled := m.Stocked("weak")
+	if s.Ease[measure.Waist] != 8 || s.Ease[measure.Bust] != 40 || s.Cover != 0 || s.Plank.Pole != 0 || s.Step != "bevel" {
+		t.Errorf("%+v", s)
+	}
+	if s.Wadding[0] != (Layer{3, 0.5}) || s.Wadding[1] != (Layer{12, 1.5}) || s.Paper.Width != 300 || s.Paper.Roll {
+		t.Errorf("%+v", s)
+	}
+	if len(filled) != len(measure.Levels)-1+1 {
+		t.Errorf("noted: %v", filled)
+	}
+}
+
+func TestEveryPaperHasASize(t *testing.T) {
+	for _, name := range Papers {
+		s, _ := Mount{Paper: Paper{Name: name}}.Stocked("fair")
+		if s.Paper.Name != name || s.Paper.Width < 200 || s.Paper.Height < s.Paper.Width || s.Paper.Height > PaperLimit.Most {
+			t.Errorf("%s: %+v", name, s.Paper)
+		}
+	}
+	// ISO 216: every sheet has the proportion 1 : √2, and A0 an area of one square metre, to the rounding of a millimetre.
+	for _, name := range []string{"A4", "A3", "A2", "A1", "A0"} {
+		if p := papers[name]; math.Abs(p.Height/p.Width-math.Sqrt2) > 0.005 {
+			t.Errorf("%s: %+v", name, p)
+		}
+	}
+	if a := papers["A0"].Width * papers["A0"].Height; math.Abs(a-1e6) > 1000 {
+		t.Errorf("A0 has %g mm²", a)
+	}
+}
+
+// body is a record in millimetres with the three required values and whatever else is given.
+func body(more string) string {
+	return `{"understructure": 1, "unit": "mm", "garment": {"bodice": {"bust_girth": 850, "waist_girth": 650, "back_waist_length": 390}}, ` + more + `}`
+}

@@ -1,0 +1,94 @@
+package record
+
+import (
+	"errors"
+	"strings"
+	"testing"
+)
+
+const three = `"bust_girth": 850, "waist_girth": 650, "back_waist_length": 390`
+
+// garment is a record in millimetres with one garment.
+func garment(inside string) string {
+	return `{"understructure": 1, "unit": "mm", "garment": {` + inside + `}}`
+}
+
+// hostile lists texts that are not records, with the whole refusal that each must get.
+var hostile = []struct{ text, want string }{
+	{``, `the file is not JSON at line 1, column 1: it ends too early`},
+	{`{"understructure": 1`, `the file is not JSON at line 1, column 21: it ends too early`},
+	{`[]`, `a list is not possible; allowed an object in braces`},
+	{`null`, `null is not possible; allowed an object in braces`},
+	{`{}`, `understructure: an absent number is not the version of a record that can be read; allowed 1`},
+	{`{"understructure": 2, "unit": "mm"}`, `understructure: 2 is not the version of a record that can be read; allowed 1`},
+	{`{"understructure": 1}`, `unit: must be given; allowed mm, cm, in`},
+	{`{"understructure": 1, "unit": "ell"}`, `unit: "ell" is not possible; allowed mm, cm, in`},
+	{`{"understructure": 1, "unit": null}`, `unit: null is not possible; allowed mm, cm, in`},
+	{`{"understructure": 1, "unit": "mm"}`, `garment.bodice.bust_girth: must be given; allowed 300–1800 mm (30–180 cm)`},
+	{garment(`"bodice": {`+three+`}`) + `{}`, `the file is not JSON at line 1, column 127: something follows the end of the record`},
+	{garment(`"bodice": {"bust_girth": 850, "waist_girth": 70, "back_waist_length": 390}`), `garment.bodice.waist_girth: 70 mm is not possible; allowed 300–2000 mm (30–200 cm)`},
+	{garment(`"bodice": {` + three + `, "hip_girth": "95 cm"}`), `garment.bodice.hip_girth: "95 cm" is not a number; allowed 300–2200 mm (30–220 cm)`},
+	{garment(`"bodice": {` + three + `, "hip_girth": 1e308}`), `garment.bodice.hip_girth: 1e308 mm is not possible; allowed 300–2200 mm (30–220 cm)`},
+	{garment(`"bodice": {` + three + `, "hip_girth": 1e999}`), `garment.bodice.hip_girth: 1e999 mm is not possible; allowed 300–2200 mm (30–220 cm)`},
+	{garment(`"bodice": {` + three + `, "hip_girth": -950}`), `garment.bodice.hip_girth: -950 mm is not possible; allowed 300–2200 mm (30–220 cm)`},
+	{garment(`"bodice": {` + three + `, "hip_girth": NaN}`), `the file is not JSON at line 1, column`},
+	{garment(`"bodice": {` + three + `, "hip_girth": [950]}`), `garment.bodice.hip_girth: a list is not a number`},
+	{garment(`"bodice": {` + three + `, "hip_girth": true}`), `garment.bodice.hip_girth: true is not a number`},
+	{garment(`"bodice": {` + three + `, "shoulder_slope_deg": 61}`), `garment.bodice.shoulder_slope_deg: 61 degrees is not possible; allowed 0–60 degrees`},
+	{garment(`"bodice": {` + three + `, "waist_girth": 650}`), `garment.bodice.waist_girth: the key stands twice`},
+	{garment(`"bodice": {` + three + `, "wasit_girth": 650}`), `garment.bodice.wasit_girth: the key is not known; allowed bust_girth underbust_girth`},
+	{garment(`"bodice": {` + three + `}, "colour": "blue"`), `garment.colour: the key is not known; allowed strength mass_kg bodice skirt sleeve`},
+	{garment(`"bodice": 5`), `garment.bodice: 5 is not possible; allowed an object in braces`},
+	{garment(`"mass_kg": 2400, "bodice": {` + three + `}`), `garment.mass_kg: 2400 kg is not possible; allowed 0.01–50 kg`},
+	{garment(`"strength": "brittle", "bodice": {` + three + `}`), `garment.strength: "brittle" is not possible; allowed sound, fair, weak`},
+	{garment(`"skirt": {"hem_girth": 36}, "bodice": {` + three + `}`), `garment.skirt.hem_girth: 36 mm is not possible`},
+	{garment(`"sleeve": {"length": 5600}, "bodice": {` + three + `}`), `garment.sleeve.length: 5600 mm is not possible`},
+	{body(`"object": {"year": 1872.5}`), `object.year: 1872.5 is not possible; allowed a whole year, 1000–2100`},
+	{body(`"object": {"year": "1872"}`), `object.year: "1872" is not a number; allowed 1000–2100`},
+	{body(`"object": {"wearer": "lady"}`), `object.wearer: "lady" is not possible; allowed woman, man, child`},
+	{body(`"object": {"title": "` + strings.Repeat("x", 501) + `"}`), `object.title: "` + strings.Repeat("x", 59) + `… is not possible; allowed text of at most 500 characters on one line`},
+	{body(`"object": {"title": "a\u0000b"}`), `object.title: "a\u0000b" is not possible; allowed text of at most 500 characters on one line`},
+	{body(`"object": {"title": 7}`), `object.title: 7 is not possible`},
+	{body(`"taken": {"on": "2026-02-30"}`), `taken.on: "2026-02-30" is not possible; allowed a date as yyyy-mm-dd`},
+	{body(`"taken": {"side": "left"}`), `taken.side: "left" is not possible; allowed inside, outside`},
+	{body(`"mount": {"build": "padded"}`), `form: must be given where the build is padded`},
+	{body(`"form": {"label": "Form 3"}`), `form.bodice.bust_girth: must be given`},
+	{body(`"mount": {"ease": -1}`), `mount.ease: -1 mm is not possible; allowed 0–150 mm (0–15 cm)`},
+	{body(`"mount": {"ease": {"knee": 10}}`), `mount.ease.knee: the key is not known; allowed neck base shoulder`},
+	{body(`"mount": {"wadding": {}}`), `mount.wadding.thickness: must be given; allowed 0.5–50 mm (0.05–5 cm)`},
+	{body(`"mount": {"wadding": [{"thickness": 6}, {"thickness": 600}]}`), `mount.wadding[1].thickness: 600 mm is not possible`},
+	{body(`"mount": {"wadding": [` + strings.Repeat(`{"thickness": 6},`, 12) + `{"thickness": 6}]}`), `mount.wadding: a list of 13 is not possible; allowed at most 12 waddings`},
+	{body(`"mount": {"paper": "A5"}`), `mount.paper: "A5" is not possible; allowed A4, A3`},
+	{body(`"mount": {"paper": [210]}`), `mount.paper: a list of 1 is not possible; allowed [width, height] or a name`},
+	{body(`"mount": {"paper": [210, 9000]}`), `mount.paper[1]: 9000 mm is not possible; allowed 100–5080 mm`},
+	{body(`"mount": {"paper": [210, null]}`), `mount.paper[1]: null is not a number`},
+	{body(`"mount": ` + strings.Repeat("[", 100000)), `mount[0][0][0][0][0][0][0][0]: the file nests too deep for a record`},
+	{body(`"mount": ` + strings.Repeat(`{"a":`, 100000)), `mount.a.a.a.a.a.a.a.a: the file nests too deep for a record`},
+	{strings.Repeat(" ", 1<<20) + `{}`, `the file is too large for a record; allowed 1 MiB`},
+	{"{\"understructure\": 1, \"unit\": \"\xff\"}", `the file is not text in UTF-8`},
+	{"{\n  \"understructure\": 1,\n  oops\n}", `the file is not JSON at line 3, column 3: `},
+	{`{"understructure": 1, "unit": "mm",}`, `the file is not JSON at line 1, column`},
+	{`{5: 1}`, `the file is not JSON at line 1, column`},
+}
+
+func TestRefusals(t *testing.T) {
+	for _, c := range hostile {
+		_, err := Decode(strings.NewReader(c.text))
+		var refusal *Refusal
+		if !errors.As(err, &refusal) {
+			t.Errorf("%s\ngot %v, want a refusal", short(c.text), err)
+			continue
+		}
+		if !strings.HasPrefix(refusal.Error(), c.want) {
+			t.Errorf("%s\ngot  %s\nwant %s", short(c.text), refusal, c.want)
+		}
+	}
+}
+
+func TestRefusalSpeaksTheUnitOfTheFile(t *testing.T) {
+	_, err := Decode(strings.NewReader(`{"understructure": 1, "unit": "in", "garment": {"bodice": {"bust_girth": 340}}}`))
+	const want = "garment.bodice.bust_girth: 340 in is not possible; allowed 11.81–70.87 in (300–1800 mm)"
+	if err == nil || err.Error() != want {
+		t.Errorf("got  %v\nwant %s", err, want)
+	}
+}
