@@ -1,0 +1,192 @@
+package record
+
+import (
+	"bytes"
+	"encoding/json"
+	"math"
+
+	"understructure/geometry/measure"
+)
+
+// entry and ordered are an object whose keys keep their order.
+type entry struct {
+	key   string
+	value any
+}
+
+type ordered []entry
+
+func (o ordered) MarshalJSON() ([]byte, error) {
+	var b bytes.Buffer
+	for i, e := range o {
+		b.WriteByte(",{"[btoi(i == 0)])
+		k, _ := json.Marshal(e.key)
+		v, err := json.Marshal(e.value)
+		if err != nil {
+			return nil, err
+		}
+		b.Write(k)
+		b.WriteByte(':')
+		b.Write(v)
+	}
+	if len(o) == 0 {
+		b.WriteByte('{')
+	}
+	b.WriteByte('}')
+	return b.Bytes(), nil
+}
+
+func btoi(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+var number = ordered{{"type", []string{"number", "null"}}}
+
+func described(text string) ordered { return append(number[:1:1], entry{"description", text}) }
+
+func ref(name string) ordered { return ordered{{"$ref", "#/$defs/" + name}} }
+
+func closed(kinds any, properties ordered, more ...entry) ordered {
+	return append(ordered{{"type", kinds}, {"additionalProperties", false}, {"properties", properties}}, more...)
+}
+
+var orNull = []string{"object", "null"}
+
+func enum(words []string) ordered {
+	var all []any
+	for _, w := range words {
+		all = append(all, w)
+	}
+	return ordered{{"enum", append(all, nil)}}
+}
+
+func line(longest int) ordered {
+	return ordered{{"type", []string{"string", "null"}}, {"maxLength", longest}, {"pattern", `^\P{Cc}*$`}}
+}
+
+func table(rows []measure.Measure) ordered {
+	var o ordered
+	for _, m := range rows {
+		text := m.Label + ". " + m.Where
+		if m.ISO != "" {
+			text += " On a body: " + m.ISO + ", ISO 8559-1:2017."
+		}
+		o = append(o, entry{string(m.Key), described(text)})
+	}
+	return closed(orNull, o)
+}
+
+func requiredKeys() ordered {
+	var keys []string
+	var numbers ordered
+	for _, k := range Required {
+		keys, numbers = append(keys, string(k)), append(numbers, entry{string(k), ordered{{"type", "number"}}})
+	}
+	return ordered{{"type", "object"}, {"required", keys}, {"properties", numbers}}
+}
+
+func whole() ordered {
+	ifBuild := func(word string) ordered {
+		return ordered{{"required", []string{"mount"}}, {"properties", ordered{{"mount", ordered{
+			{"type", "object"}, {"required", []string{"build"}}, {"properties", ordered{{"build", ordered{{"const", word}}}}}}}}}}
+	}
+	formGiven := ordered{{"required", []string{"form"}}, {"properties", ordered{{"form", ordered{{"type", "object"}}}}}}
+	formComplete := ordered{{"required", []string{"form"}}, {"properties", ordered{{"form", ordered{
+		{"type", "object"}, {"required", []string{"bodice"}}, {"properties", ordered{{"bodice", ref("complete")}}}}}}}}
+	rules := []any{
+		ordered{{"if", ifBuild("padded")}, {"then", formComplete}},
+		ordered{{"if", append(formGiven, entry{"not", ifBuild("slices")})}, {"then", formComplete}},
+	}
+	defs := ordered{{"bodice", table(measure.Keys)}, {"skirt", table(measure.Skirt)}, {"sleeve", table(measure.Sleeve)},
+		{"wadding", closed("object", ordered{{"thickness", ordered{{"type", "number"}}}, {"spread", number}}, entry{"required", []string{"thickness"}})},
+		{"complete", requiredKeys()}}
+	for _, word := range Units {
+		rules = append(rules, ordered{{"if", ordered{{"properties", ordered{{"unit", ordered{{"const", word}}}}}}}, {"then", ref("lengths_" + word)}})
+		defs = append(defs, inUnitOf(word)...)
+	}
+	return ordered{
+		{"$schema", "https://json-schema.org/draft/2020-12/schema"},
+		{"title", "Understructure record"},
+		{"description", "One garment on its mount: what was taken and chosen. A value not taken is absent or null. Every length is in the record's unit."},
+		{"type", "object"},
+		{"additionalProperties", false},
+		{"required", []string{"understructure", "unit", "garment"}},
+		{"properties", ordered{
+			{"understructure", ordered{{"const", Version}}},
+			{"unit", ordered{{"enum", Units}}},
+			{"object", closed(orNull, ordered{{"number", line(longestNumber)}, {"title", line(longestTitle)},
+				{"year", ordered{{"type", []string{"integer", "null"}}, {"minimum", YearLimit.Least}, {"maximum", YearLimit.Most}}},
+				{"wearer", enum(Wearers)}, {"notice", line(longestTitle)}})},
+			{"taken", closed(orNull, ordered{{"by", line(longestName)},
+				{"on", ordered{{"type", []string{"string", "null"}}, {"format", "date"}}}, {"side", enum(SidesOf)}})},
+			{"garment", closed("object", ordered{{"strength", enum(Strengths)},
+				{"mass_kg", append(number, entry{"minimum", MassLimit.Least}, entry{"maximum", MassLimit.Most})},
+				{"bodice", ordered{{"allOf", []any{ref("bodice"), ref("complete")}}}}, {"skirt", ref("skirt")}, {"sleeve", ref("sleeve")}},
+				entry{"required", []string{"bodice"}})},
+			{"form", closed(orNull, ordered{{"label", line(longestName)}, {"bodice", ref("bodice")}})},
+			{"mount", mountSchema()},
+		}},
+		{"allOf", rules},
+		{"$defs", defs},
+	}
+}
+
+func mountSchema() ordered {
+	var levels ordered
+	for _, l := range measure.Levels {
+		levels = append(levels, entry{string(l), number})
+	}
+	return closed(orNull, ordered{
+		{"build", enum(Builds)},
+		{"ease", ordered{{"description", "One number, or one a level."}, {"type", []string{"number", "object", "null"}}, {"additionalProperties", false}, {"properties", levels}}},
+		{"tape_error", described("One standard deviation of a tape reading.")},
+		{"wadding", ordered{{"anyOf", []any{ordered{{"type", "null"}}, ref("wadding"), ordered{{"type", "array"}, {"maxItems", mostWaddings}, {"items", ref("wadding")}}}}}},
+		{"cover", closed(orNull, ordered{{"thickness", number}})},
+		{"plank", closed(orNull, ordered{{"thickness", number}, {"length", number}, {"width", number}, {"pole", number}})},
+		{"step", enum(Steps)},
+		{"paper", ordered{{"anyOf", []any{enum(Papers), ordered{{"type", "array"}, {"minItems", 2}, {"maxItems", 2}, {"items", ordered{{"type", "number"}}}}}}}},
+	})
+}
+
+// inUnitOf gives the ranges of every length in one unit.
+func inUnitOf(word string) ordered {
+	limit := func(l Limit, size float64) ordered {
+		return ordered{{"minimum", math.Ceil(l.Least*size*1e6-1e-3) / 1e6}, {"maximum", math.Floor(l.Most*size*1e6+1e-3) / 1e6}}
+	}
+	length := func(l Limit) ordered { return limit(l, inUnit(1, word)) }
+	sheet := func(rows []measure.Measure) ordered {
+		var o ordered
+		for _, m := range rows {
+			size := inUnit(1, word)
+			if m.Degrees {
+				size = 1
+			}
+			o = append(o, entry{string(m.Key), limit(Limit{m.Min, m.Max}, size)})
+		}
+		return ordered{{"properties", o}}
+	}
+	object := func(o ordered) ordered { return ordered{{"properties", o}} }
+	var levels ordered
+	for _, l := range measure.Levels {
+		levels = append(levels, entry{string(l), length(EaseLimit)})
+	}
+	wadding := object(ordered{{"thickness", length(WaddingLimit)}, {"spread", length(SpreadLimit)}})
+	return ordered{
+		{"bodice_" + word, sheet(measure.Keys)},
+		{"lengths_" + word, object(ordered{
+			{"garment", object(ordered{{"bodice", ref("bodice_" + word)}, {"skirt", sheet(measure.Skirt)}, {"sleeve", sheet(measure.Sleeve)}})},
+			{"form", object(ordered{{"bodice", ref("bodice_" + word)}})},
+			{"mount", object(ordered{
+				{"ease", append(length(EaseLimit), object(levels)...)},
+				{"tape_error", length(TapeErrorLimit)},
+				{"wadding", append(wadding, entry{"items", wadding})},
+				{"cover", object(ordered{{"thickness", length(CoverLimit)}})},
+				{"plank", object(ordered{{"thickness", length(PlankLimit)}, {"length", length(PlankSideLimit)}, {"width", length(PlankSideLimit)}, {"pole", length(PoleLimit)}})},
+				{"paper", ordered{{"items", length(PaperLimit)}}},
+			})},
+		})},
+	}
+}
