@@ -1,0 +1,117 @@
+// Package padding lays wadding over a form, or over a core of foam, until it has the wanted
+// shape: how thick, in how many layers, and where each layer ends.
+//
+// Thickness is measured along the normal of what lies beneath. Layers are whole sheets of
+// stock; where each ends is chosen so that a tape round the mount as built, cover included,
+// stays at or below the wanted tape at every height, and as near to it as the sheets allow.
+// It does not lay pieces flat, nor does it know paper.
+package padding
+
+import (
+	"math"
+	"slices"
+
+	"understructure/geometry/section"
+	"understructure/geometry/surface"
+)
+
+// Sheet is one thickness of wadding, in millimetres under the cover.
+type Sheet struct{ Thickness float64 }
+
+// Job is what is to be padded, to what, and with what.
+type Job struct {
+	Base     surface.Surface // the form or core, standing where it will stand
+	Wanted   surface.Surface // the shape wanted, cover included
+	Stock    []Sheet         // at least one
+	Cover    float64         // thickness of the cover, mm
+	From, To float64         // heights between which wadding may lie, mm
+}
+
+// Mount is the padding found. It is not changed once made.
+type Mount struct {
+	Job
+	Normals   surface.Shell
+	Thickness Field   // from the base to the wanted shape less the cover, along the normal
+	Layers    []Layer // in order of laying: the smallest first, the largest last
+	Built     surface.Surface
+}
+
+// Field is a number at every row and column of the base.
+type Field [][section.Directions]float64
+
+// Layer is one sheet of wadding.
+type Layer struct {
+	Thickness float64
+	Inside    Field // positive where the sheet lies, zero at its edge; mm of thickness
+	Under     Field // wadding beneath it, mm
+}
+
+// EdgeHalf is half the width over which an edge is feathered, mm: the sheet is thinned to
+// nothing from this far inside its outline to as far outside. Common practice is to tear
+// and thin edges so that they do not print through, no published figure; 10 mm is ours.
+const EdgeHalf = 10.0
+
+// flattest is the slope of thickness below which a feather is made wider, mm a mm.
+const flattest = 0.03
+
+// lean is how much of a sheet's thickness the sides are favoured by where the thickness is
+// the same all round: without it a whole sheet more or less would be the only choice.
+const lean = 0.25
+
+// Lay finds the padding.
+func Lay(job Job) Mount {
+	m := Mount{Job: job, Normals: job.Base.Normals()}
+	m.Thickness = m.thickness()
+	s := m.newSolver()
+	s.solve()
+	m.Layers = s.layers()
+	m.Built = s.built()
+	return m
+}
+
+// thickness measures from every point of the base along its normal to the wanted shape.
+func (m *Mount) thickness() Field {
+	f := make(Field, len(m.Base.Z))
+	for i := range f {
+		for j := range section.Directions {
+			f[i][j] = reach(m.Wanted, m.Base.Point(i, j), m.Normals[i][j]) - m.Cover
+		}
+	}
+	return f
+}
+
+// sequence is the thickness of each sheet from the outermost in, enough for the thickest
+// place: the thinnest outermost, because the finest step is needed there, the thickest
+// stock below it.
+func (m *Mount) sequence() []float64 {
+	most := 0.0
+	for i := range m.Thickness {
+		if m.open(i) {
+			most = math.Max(most, slices.Max(m.Thickness[i][:]))
+		}
+	}
+	thin := slices.MinFunc(m.Stock, func(a, b Sheet) int { return sign(a.Thickness - b.Thickness) }).Thickness
+	thick := slices.MaxFunc(m.Stock, func(a, b Sheet) int { return sign(a.Thickness - b.Thickness) }).Thickness
+	var seq []float64
+	for next, h := thin, 0.0; h+next*(1-mostRound) < most && len(seq) < mostLayers; next = thick {
+		seq = append(seq, next)
+		h += next
+	}
+	return seq
+}
+
+// mostLayers bounds the work on a form that is absurdly small.
+const mostLayers = 60
+
+func sign(x float64) int {
+	switch {
+	case x < 0:
+		return -1
+	case x > 0:
+		return 1
+	}
+	return 0
+}
+
+// open reports whether wadding may lie on row i.
+func (m *Mount) open(i int) bool { return m.Base.Z[i] >= m.From-1e-9 && m.Base.Z[i] <= m.To+1e-9 }
