@@ -1,0 +1,147 @@
+package control
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/ui/picture"
+)
+
+// Tape is one level of the figure and what is to be said of it.
+type Tape struct {
+	Name      string
+	Height    float64 // millimetres above the floor
+	Taken     string
+	Built     string
+	Clearance string
+	Strains   bool
+}
+
+// Rule says how the height rule is marked: a tick every Step millimetres, a number at every
+// Count-th of them, which is its height divided by Unit.
+type Rule struct {
+	Step  float64
+	Count int
+	Unit  float64
+}
+
+// Elevation shows a figure from the front and from the side with a tape at every level. A level is
+// picked with the mouse or with the arrow keys.
+type Elevation struct {
+	widget.BaseWidget
+	OnPicked func(name string)
+
+	body    *picture.Body
+	rule    Rule
+	tapes   []Tape // from the top down
+	picked  string
+	hovered string
+	focused bool
+
+	renderer *elevationRenderer // nil until the widget is shown
+}
+
+// NewElevation returns an empty one.
+func NewElevation() *Elevation {
+	e := &Elevation{OnPicked: func(string) {}}
+	e.ExtendBaseWidget(e)
+	return e
+}
+
+// Draw shows another figure; the picked level stays picked if it has it.
+func (e *Elevation) Draw(body *picture.Body, tapes []Tape, rule Rule) {
+	e.body, e.tapes, e.rule = body, tapes, rule
+	e.Refresh()
+}
+
+// Pick marks a level without telling OnPicked.
+func (e *Elevation) Pick(name string) {
+	e.picked = name
+	e.marksOnly()
+}
+
+// Picked is the name of the marked level.
+func (e *Elevation) Picked() string { return e.picked }
+
+func (e *Elevation) index(name string) int {
+	for i, t := range e.tapes {
+		if t.Name == name {
+			return i
+		}
+	}
+	return -1
+}
+
+func (e *Elevation) choose(i int) {
+	if i < 0 || i >= len(e.tapes) || e.tapes[i].Name == e.picked {
+		return
+	}
+	e.Pick(e.tapes[i].Name)
+	e.OnPicked(e.picked)
+}
+
+// Tapped picks the level nearest to the pointer.
+func (e *Elevation) Tapped(ev *fyne.PointEvent) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(e); c != nil {
+		c.Focus(e)
+	}
+	e.choose(e.arrange(e.Size()).nearest(ev.Position))
+}
+
+// TypedKey goes up and down the levels.
+func (e *Elevation) TypedKey(ev *fyne.KeyEvent) {
+	switch i := e.index(e.picked); ev.Name {
+	case fyne.KeyUp:
+		e.choose(i - 1)
+	case fyne.KeyDown:
+		e.choose(i + 1)
+	case fyne.KeyHome:
+		e.choose(0)
+	case fyne.KeyEnd:
+		e.choose(len(e.tapes) - 1)
+	}
+}
+
+// TypedRune does nothing.
+func (e *Elevation) TypedRune(rune) {}
+
+// FocusGained shows that the arrow keys go here.
+func (e *Elevation) FocusGained() { e.focused = true; e.marksOnly() }
+
+// FocusLost takes that back.
+func (e *Elevation) FocusLost() { e.focused = false; e.marksOnly() }
+
+// MouseIn marks the level under the pointer.
+func (e *Elevation) MouseIn(ev *desktop.MouseEvent) { e.MouseMoved(ev) }
+
+// MouseMoved marks the level under the pointer.
+func (e *Elevation) MouseMoved(ev *desktop.MouseEvent) {
+	if i := e.arrange(e.Size()).nearest(ev.Position); i >= 0 && e.tapes[i].Name != e.hovered {
+		e.hovered = e.tapes[i].Name
+		e.marksOnly()
+	}
+}
+
+// MouseOut takes the mark away.
+func (e *Elevation) MouseOut() { e.hovered = ""; e.marksOnly() }
+
+// Cursor is a pointing hand: the levels can be picked.
+func (e *Elevation) Cursor() desktop.Cursor { return desktop.PointerCursor }
+
+// paint draws the figure; it runs only when the figure, the size or the colours change.
+func (e *Elevation) paint(w, h int) image.Image {
+	img := image.NewRGBA(image.Rect(0, 0, w, h))
+	if e.body.Empty() || e.Size().Width == 0 {
+		return img
+	}
+	a := e.arrange(e.Size())
+	pixels := float64(w) / float64(e.Size().Width)
+	for v, f := range a.frames {
+		f := picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels}
+		e.body.Elevation(img, picture.View(v), f, palette())
+	}
+	return img
+}

@@ -1,0 +1,154 @@
+package control
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Measure is one value that can be typed.
+type Measure struct {
+	Key     string
+	Label   string
+	Where   string // one sentence on how it is taken
+	Group   string
+	Unit    string
+	Value   *float64 // nil: not taken
+	Drawn   *float64 // what statistics say instead; nil: nothing is said
+	Warning string
+}
+
+// MeasureList shows values in groups, one entry each. A value counts as soon as it is typed and
+// can be read; an empty entry is a value not taken.
+type MeasureList struct {
+	widget.BaseWidget
+	Read      func(key, text string) (*float64, error) // the error is shown beside the entry
+	Write     func(key string, v float64) string
+	OnChanged func(key string, v *float64)
+	OnDone    func() // the entry was left
+
+	rows   []*measureRow
+	box    *fyne.Container
+	scroll *container.Scroll
+	help   *widget.Label
+}
+
+// NewMeasureList returns an empty list.
+func NewMeasureList() *MeasureList {
+	l := &MeasureList{
+		OnChanged: func(string, *float64) {}, OnDone: func() {},
+		box: container.NewVBox(), help: widget.NewLabel(""),
+	}
+	l.help.Wrapping = fyne.TextWrapWord
+	l.help.SizeName = theme.SizeNameCaptionText
+	l.scroll = container.NewVScroll(l.box)
+	l.ExtendBaseWidget(l)
+	return l
+}
+
+// Fill brings the list to these values. Rows stay, with what is being typed in them, as long as
+// the keys are the same.
+func (l *MeasureList) Fill(measures []Measure) {
+	if !l.same(measures) {
+		l.build(measures)
+	}
+	for i, m := range measures {
+		l.rows[i].show(m)
+	}
+}
+
+// Entry returns the entry of a key, nil when the list has none.
+func (l *MeasureList) Entry(key string) *widget.Entry {
+	for _, r := range l.rows {
+		if r.measure.Key == key {
+			return &r.entry.Entry
+		}
+	}
+	return nil
+}
+
+// Note returns what is shown beside the entry of a key.
+func (l *MeasureList) Note(key string) string {
+	for _, r := range l.rows {
+		if r.measure.Key == key && r.note.Visible() {
+			return r.note.Text
+		}
+	}
+	return ""
+}
+
+func (l *MeasureList) same(measures []Measure) bool {
+	if len(measures) != len(l.rows) {
+		return false
+	}
+	for i, m := range measures {
+		if l.rows[i].measure.Key != m.Key {
+			return false
+		}
+	}
+	return true
+}
+
+func (l *MeasureList) build(measures []Measure) {
+	l.rows, l.box.Objects = nil, nil
+	for i, m := range measures {
+		if i == 0 || measures[i-1].Group != m.Group {
+			head := widget.NewLabelWithStyle(sentence(m.Group), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
+			l.box.Add(head)
+		}
+		row := newMeasureRow(l, m)
+		l.rows = append(l.rows, row)
+		l.box.Add(row)
+	}
+	l.box.Refresh()
+	l.scroll.ScrollToTop()
+}
+
+// next is the row after r, or r itself when it is the last.
+func (l *MeasureList) next(r *measureRow, by int) *measureRow {
+	for i, other := range l.rows {
+		if other == r {
+			return l.rows[min(max(i+by, 0), len(l.rows)-1)]
+		}
+	}
+	return r
+}
+
+// reveal scrolls so far that the row is seen.
+func (l *MeasureList) reveal(r *measureRow) {
+	top, bottom := r.Position().Y, r.Position().Y+r.Size().Height
+	offset := l.scroll.Offset
+	switch {
+	case top < offset.Y:
+		offset.Y = top
+	case bottom > offset.Y+l.scroll.Size().Height:
+		offset.Y = bottom - l.scroll.Size().Height
+	default:
+		return
+	}
+	l.scroll.ScrollToOffset(offset)
+}
+
+// CreateRenderer is for the toolkit.
+func (l *MeasureList) CreateRenderer() fyne.WidgetRenderer {
+	foot := container.NewStack(tall(3), l.help)
+	return widget.NewSimpleRenderer(container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), foot), nil, nil, l.scroll))
+}
+
+// tall is an empty thing as high as so many lines of small text, so that help does not move the list.
+func tall(lines int) fyne.CanvasObject {
+	text := widget.NewLabel(strings.Repeat("\n", lines-1))
+	text.SizeName = theme.SizeNameCaptionText
+	return text
+}
+
+// sentence begins with a capital.
+func sentence(s string) string {
+	r, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(r)) + s[n:]
+}

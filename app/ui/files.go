@@ -1,0 +1,139 @@
+package ui
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+	"fyne.io/fyne/v2/widget"
+)
+
+// dialogSize leaves a file dialog room on a small screen.
+var dialogSize = fyne.NewSize(860, 560)
+
+// leave does something that would lose unsaved changes, after asking.
+func (w *Window) leave(then func()) {
+	if !w.doc.Dirty() {
+		then()
+		return
+	}
+	if w.ask {
+		return
+	}
+	w.ask = true
+	var d *dialog.CustomDialog
+	answer := func(label string, do func()) *widget.Button {
+		return widget.NewButton(label, func() { w.ask = false; d.Hide(); do() })
+	}
+	text := widget.NewLabel(fmt.Sprintf("%s has changes that are not saved.", w.name()))
+	d = dialog.NewCustomWithoutButtons("Save changes?", text, w.win)
+	save := answer("Save", func() { w.saveThen(then) })
+	save.Importance = widget.HighImportance
+	d.SetButtons([]fyne.CanvasObject{answer("Cancel", func() {}), answer("Don't save", then), save})
+	d.Show()
+}
+
+func (w *Window) open() {
+	d := dialog.NewFileOpen(func(f fyne.URIReadCloser, err error) {
+		if err != nil {
+			w.failed(err)
+		}
+		if f == nil || err != nil {
+			return
+		}
+		_ = f.Close() // the record is read by its path
+		w.Open(f.URI().Path())
+	}, w.win)
+	d.SetFilter(storage.NewExtensionFileFilter([]string{".json"}))
+	w.showFiles(d)
+}
+
+// showFiles shows a file dialog where the last one was left.
+func (w *Window) showFiles(d *dialog.FileDialog) {
+	if folder, err := storage.ListerForURI(storage.NewFileURI(w.folder())); err == nil {
+		d.SetLocation(folder)
+	}
+	d.Resize(dialogSize)
+	d.Show()
+}
+
+// folder is where files are looked for: that of the open record, or the person's own.
+func (w *Window) folder() string {
+	if p := w.doc.Path(); p != "" {
+		return filepath.Dir(p)
+	}
+	home, _ := os.UserHomeDir() // without one the toolkit chooses
+	return home
+}
+
+func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
+	if len(files) > 0 {
+		w.leave(func() { w.Open(files[0].Path()) })
+	}
+}
+
+func (w *Window) save() { w.saveThen(func() {}) }
+
+func (w *Window) saveThen(then func()) {
+	if w.doc.Path() == "" {
+		w.saveAs(then)
+		return
+	}
+	if err := w.doc.Save(); err != nil {
+		w.failed(err)
+		return
+	}
+	then()
+}
+
+// stem is the record's name as the start of a file name, without what a file name may not hold.
+func (w *Window) stem() string {
+	name := strings.TrimSuffix(w.name(), filepath.Ext(w.doc.Path()))
+	plain := strings.Map(func(r rune) rune {
+		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
+			return '-'
+		}
+		return r
+	}, name)
+	return strings.Trim(plain, " .")
+}
+
+// offerRecovery asks what to do with unsaved work that was left behind.
+func (w *Window) offerRecovery() {
+	when, ok := w.doc.Left()
+	if !ok {
+		return
+	}
+	text := fmt.Sprintf("%s was left with unsaved changes on %s.", w.name(), when.Format("2 January 2006 at 15:04"))
+	d := dialog.NewConfirm("Take up the unsaved changes?", text, func(yes bool) {
+		if !yes {
+			w.doc.Discard()
+			return
+		}
+		if err := w.doc.Recover(); err != nil {
+			w.failed(err)
+		}
+	}, w.win)
+	d.SetConfirmText("Take up")
+	d.SetDismissText("Discard")
+	d.Show()
+}
+
+// showNotices lists everything the plan has to say.
+func (w *Window) showNotices() {
+	p, _ := w.doc.Plan()
+	box := container.NewVBox()
+	for _, n := range p.Warnings {
+		l := widget.NewLabel(n.Message)
+		l.Wrapping = fyne.TextWrapWord
+		box.Add(l)
+	}
+	d := dialog.NewCustom("To know before cutting", "Close", container.NewVScroll(box), w.win)
+	d.Resize(fyne.NewSize(640, 420))
+	d.Show()
+}

@@ -1,0 +1,104 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"understructure/app/document"
+)
+
+// menus are the main menu and those of its items that change.
+type menus struct {
+	main             *fyne.MainMenu
+	save, undo, redo *fyne.MenuItem
+	looks            map[Appearance]*fyne.MenuItem
+}
+
+func item(label string, shortcut fyne.Shortcut, do func()) *fyne.MenuItem {
+	m := fyne.NewMenuItem(label, do)
+	m.Shortcut = shortcut
+	return m
+}
+
+func key(k fyne.KeyName, more fyne.KeyModifier) fyne.Shortcut {
+	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierShortcutDefault | more}
+}
+
+func newMenus(w *Window) *menus {
+	m := &menus{looks: map[Appearance]*fyne.MenuItem{}}
+	m.save = item("Save", key(fyne.KeyS, 0), w.save)
+	m.undo = item("Undo", &fyne.ShortcutUndo{}, w.doc.Undo)
+	m.redo = item("Redo", &fyne.ShortcutRedo{}, w.doc.Redo)
+	quit := item("Quit", key(fyne.KeyQ, 0), func() { w.leave(w.close) })
+	quit.IsQuit = true
+	m.main = fyne.NewMainMenu(
+		fyne.NewMenu("File",
+			item("Open…", key(fyne.KeyO, 0), func() { w.leave(w.open) }), w.demos(),
+			fyne.NewMenuItemSeparator(),
+			m.save, item("Save as…", key(fyne.KeyS, fyne.KeyModifierShift), func() { w.saveAs(func() {}) }),
+			fyne.NewMenuItemSeparator(),
+			item("Export templates…", key(fyne.KeyE, 0), w.export),
+			fyne.NewMenuItemSeparator(),
+			quit),
+		fyne.NewMenu("Edit", m.undo, m.redo),
+		fyne.NewMenu("View", m.lookItems(w)...),
+	)
+	return m
+}
+
+func (w *Window) demos() *fyne.MenuItem {
+	var items []*fyne.MenuItem
+	for _, d := range w.options.Demos {
+		items = append(items, fyne.NewMenuItem(d.Title, func() { w.leave(func() { w.start(d) }) }))
+	}
+	m := fyne.NewMenuItem("Open a demonstration", nil)
+	m.ChildMenu = fyne.NewMenu("", items...)
+	return m
+}
+
+func (m *menus) lookItems(w *Window) []*fyne.MenuItem {
+	var items []*fyne.MenuItem
+	for _, a := range []Appearance{AsDesktop, Light, Dark} {
+		label := map[Appearance]string{AsDesktop: "Light or dark as the desktop", Light: "Light", Dark: "Dark"}[a]
+		m.looks[a] = fyne.NewMenuItem(label, func() { w.setAppearance(a) })
+		m.looks[a].Checked = a == w.appearance()
+		items = append(items, m.looks[a])
+	}
+	return items
+}
+
+// show brings the items that depend on the document up to date; the menu is redrawn only when one changed.
+func (m *menus) show(d *document.Document) {
+	undoes, canUndo := d.Undoes()
+	redoes, canRedo := d.Redoes()
+	changed := become(m.undo, "Undo", undoes, canUndo)
+	changed = become(m.redo, "Redo", redoes, canRedo) || changed
+	if changed {
+		m.main.Refresh()
+	}
+}
+
+func become(m *fyne.MenuItem, verb, name string, enabled bool) bool {
+	label := verb
+	if enabled {
+		label += " " + name
+	}
+	changed := m.Label != label || m.Disabled == enabled
+	m.Label, m.Disabled = label, !enabled
+	return changed
+}
+
+const appearanceKey = "appearance"
+
+func (w *Window) appearance() Appearance {
+	return Appearance(w.app.Preferences().StringWithFallback(appearanceKey, string(AsDesktop)))
+}
+
+func (w *Window) setAppearance(a Appearance) {
+	w.app.Preferences().SetString(appearanceKey, string(a))
+	for other, m := range w.menu.looks {
+		m.Checked = other == a
+	}
+	w.menu.main.Refresh()
+	w.app.Settings().SetTheme(newLook(a))
+}

@@ -1,0 +1,60 @@
+package picture
+
+import (
+	"image/color"
+	"math"
+)
+
+// Palette holds the colours of a picture. Strain and slack differ in lightness from each other and
+// from the quiet middle as well as in hue, so that they are told apart without red and green.
+type Palette struct {
+	Ink    color.NRGBA // outlines of the garment, tapes
+	Faint  color.NRGBA // form, rules, axes
+	Skin   color.NRGBA // the mount where it sits as wanted
+	Strain color.NRGBA // the mount is larger than the garment
+	Slack  color.NRGBA // the garment hangs loose
+}
+
+// Light is for a light ground, Dark for a dark one.
+var (
+	Light = Palette{
+		Ink:    color.NRGBA{0x2c, 0x2a, 0x29, 0xff},
+		Faint:  color.NRGBA{0x8b, 0x84, 0x7c, 0xff},
+		Skin:   color.NRGBA{0xe9, 0xdf, 0xcf, 0xff},
+		Strain: color.NRGBA{0xb5, 0x3a, 0x0c, 0xff},
+		Slack:  color.NRGBA{0x5b, 0x8f, 0xd0, 0xff},
+	}
+	Dark = Palette{
+		Ink:    color.NRGBA{0xf0, 0xeb, 0xe2, 0xff},
+		Faint:  color.NRGBA{0x8d, 0x88, 0x82, 0xff},
+		Skin:   color.NRGBA{0xb9, 0xae, 0x9c, 0xff},
+		Strain: color.NRGBA{0xff, 0x8a, 0x4c, 0xff},
+		Slack:  color.NRGBA{0x4f, 0x86, 0xdd, 0xff},
+	}
+)
+
+// The clearances, in millimetres of girth, between which a colour fades in. Strain shows fully at
+// its first centimetre; slack shows from two centimetres more than a common ease, fully at six.
+const (
+	strainFull = -10.0
+	slackFrom  = 35.0
+	slackFull  = 75.0
+)
+
+// Tint is the colour of the mount where the garment has this clearance; NaN is no garment.
+func (p Palette) Tint(clearance float64) color.NRGBA {
+	switch {
+	case math.IsNaN(clearance):
+		return p.Skin
+	case clearance < 0:
+		return mix(p.Skin, p.Strain, 0.45+0.55*min(clearance/strainFull, 1))
+	case clearance > slackFrom:
+		return mix(p.Skin, p.Slack, min((clearance-slackFrom)/(slackFull-slackFrom), 1))
+	}
+	return p.Skin
+}
+
+func mix(a, b color.NRGBA, t float64) color.NRGBA {
+	m := func(x, y uint8) uint8 { return uint8(math.Round(float64(x) + t*(float64(y)-float64(x)))) }
+	return color.NRGBA{m(a.R, b.R), m(a.G, b.G), m(a.B, b.B), m(a.A, b.A)}
+}

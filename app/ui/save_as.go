@@ -1,0 +1,69 @@
+package ui
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+)
+
+// saving asks for a name and a folder. The toolkit's own dialog would empty a file that is to be
+// replaced before the record is safely written.
+type saving struct {
+	w      *Window
+	name   *widget.Entry
+	folder *widget.Button
+	then   func()
+}
+
+func (w *Window) saveAs(then func()) {
+	s := &saving{w: w, name: widget.NewEntry(), then: then}
+	s.name.SetText(w.stem() + ".json")
+	s.folder = widget.NewButton(w.folder(), s.chooseFolder)
+	s.folder.Alignment = widget.ButtonAlignLeading
+	d := dialog.NewForm("Save as", "Save", "Cancel", []*widget.FormItem{
+		widget.NewFormItem("Name", s.name), widget.NewFormItem("Folder", s.folder),
+	}, s.chosen, w.win)
+	d.Resize(fyne.NewSize(560, 200))
+	d.Show()
+	w.win.Canvas().Focus(s.name)
+}
+
+func (s *saving) chooseFolder() {
+	s.w.showFiles(dialog.NewFolderOpen(func(f fyne.ListableURI, err error) {
+		if err == nil && f != nil {
+			s.folder.SetText(f.Path())
+		}
+	}, s.w.win))
+}
+
+func (s *saving) chosen(yes bool) {
+	if !yes || s.name.Text == "" {
+		return
+	}
+	path := filepath.Join(s.folder.Text, s.name.Text)
+	if filepath.Ext(path) == "" {
+		path += ".json"
+	}
+	if _, err := os.Stat(path); err != nil || path == s.w.doc.Path() {
+		s.save(path)
+		return
+	}
+	text := fmt.Sprintf("%s is already there.", filepath.Base(path))
+	dialog.ShowConfirm("Replace the file?", text, func(yes bool) {
+		if yes {
+			s.save(path)
+		}
+	}, s.w.win)
+}
+
+func (s *saving) save(path string) {
+	if err := s.w.doc.SaveAs(path); err != nil {
+		s.w.failed(err)
+		return
+	}
+	s.then()
+}

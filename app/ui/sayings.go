@@ -1,0 +1,53 @@
+package ui
+
+import (
+	"understructure/app/document"
+	"understructure/app/record"
+	"understructure/app/ui/control"
+	"understructure/patterns/plan"
+)
+
+// said is what a plan tells about single values of its record, by key path.
+type said struct {
+	drawn    map[string]float64
+	warnings map[string]string
+}
+
+func sayings(d *document.Document) said {
+	p, _ := d.Plan()
+	s := said{drawn: map[string]float64{}, warnings: map[string]string{}}
+	for _, source := range []map[string]plan.Value{p.Drawn, p.Stock} {
+		for path, v := range source {
+			s.drawn[path] = v.Value
+		}
+	}
+	for _, w := range p.Warnings {
+		if w.Key != "" {
+			s.warnings[w.Key] = join(s.warnings[w.Key], w.Message)
+		}
+	}
+	return s
+}
+
+func join(a, b string) string {
+	if a == "" {
+		return b
+	}
+	return a + "\n" + b
+}
+
+// measures puts fields, their values and what is said of them together.
+func (s said) measures(fields []document.Field, r record.Record) []control.Measure {
+	var out []control.Measure
+	for _, f := range fields {
+		m := control.Measure{
+			Key: f.Path, Label: f.Label, Where: f.Where, Group: f.Group,
+			Unit: f.Kind.Word(r.Unit), Value: f.Get(r), Warning: s.warnings[f.Path],
+		}
+		if v, ok := s.drawn[f.Path]; ok {
+			m.Drawn = &v
+		}
+		out = append(out, m)
+	}
+	return out
+}

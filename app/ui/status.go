@@ -1,0 +1,94 @@
+package ui
+
+import (
+	"fmt"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"understructure/patterns/plan"
+)
+
+// status is the line at the foot: whether the mount fits, what else there is to know, and the way out.
+type status struct {
+	verdict *widget.Label
+	busy    *widget.Activity
+	notices *widget.Button
+	export  *widget.Button
+	box     fyne.CanvasObject
+	onOpen  func()
+}
+
+func newStatus(export func()) *status {
+	s := &status{verdict: widget.NewLabel(""), busy: widget.NewActivity()}
+	s.verdict.Truncation = fyne.TextTruncateEllipsis
+	s.notices = widget.NewButtonWithIcon("", theme.InfoIcon(), func() { s.onOpen() })
+	s.notices.Importance = widget.LowImportance
+	s.export = widget.NewButton("Export templates…", export)
+	s.export.Importance = widget.HighImportance
+	s.busy.Hide()
+	right := container.NewHBox(s.busy, s.notices, s.export)
+	s.box = container.New(layout.NewCustomPaddedLayout(0, 4, 4, 8), container.NewBorder(nil, nil, nil, right, s.verdict))
+	return s
+}
+
+// show tells what a plan comes to, with lengths in the unit u, or why there is none.
+func (s *status) show(p plan.Plan, err error, busy bool, u string) {
+	s.work(busy)
+	if busy {
+		return
+	}
+	text, importance := verdict(p, u)
+	if err != nil {
+		text, importance = err.Error(), widget.WarningImportance
+	}
+	if s.verdict.Importance != importance {
+		s.verdict.Importance = importance
+		s.verdict.Refresh()
+	}
+	set(s.verdict, text)
+	s.notices.SetText(count(len(p.Warnings), "notice"))
+	s.notices.Hidden = len(p.Warnings) == 0
+}
+
+func (s *status) work(busy bool) {
+	if busy == s.busy.Visible() {
+		return
+	}
+	if busy {
+		s.busy.Show()
+		s.busy.Start()
+		return
+	}
+	s.busy.Stop()
+	s.busy.Hide()
+}
+
+// verdict names the level where the garment sits tightest.
+func verdict(p plan.Plan, u string) (string, widget.Importance) {
+	f := figure{unit: u}
+	var tight *plan.Level
+	for i, l := range p.Levels {
+		if l.Clearance != nil && (tight == nil || *l.Clearance < *tight.Clearance) {
+			tight = &p.Levels[i]
+		}
+	}
+	switch {
+	case tight == nil:
+		return "", widget.MediumImportance
+	case *tight.Clearance < 0:
+		over := -*tight.Clearance
+		return fmt.Sprintf("Would strain: at the %s the mount is %s %s larger than the garment.", tight.Name, f.length(&over), u), widget.WarningImportance
+	}
+	return fmt.Sprintf("Nothing strains. Tightest at the %s, with %s %s to spare.", tight.Name, f.length(tight.Clearance), u), widget.MediumImportance
+}
+
+func count(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}

@@ -1,0 +1,125 @@
+// Package ui is the window: it shows an open document and passes on what a person does to it.
+// It does not compute anything.
+package ui
+
+import (
+	"context"
+	"path/filepath"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/document"
+	"understructure/app/record"
+)
+
+// Progress tells how far a piece of work has come: what is being done, and the fraction, 0 to 1.
+type Progress func(stage string, fraction float64)
+
+// Demo is a record that comes with the program.
+type Demo struct {
+	Title  string
+	Record record.Record
+}
+
+// Options are what a window is made from.
+type Options struct {
+	Rooms  document.Rooms // Post may be nil: the toolkit's is taken
+	Demos  []Demo         // at least one; the first is shown when no file is
+	Export func(ctx context.Context, r record.Record, folder string, progress Progress) error
+}
+
+// Window is the program's one window.
+type Window struct {
+	app     fyne.App
+	win     fyne.Window
+	options Options
+	doc     *document.Document
+
+	menu   *menus
+	head   *head
+	places *places
+	figure *figure
+	status *status
+	ask    bool // a question is on the screen
+}
+
+// New makes a window with the first demo in it.
+func New(a fyne.App, o Options) *Window {
+	if o.Rooms.Post == nil {
+		o.Rooms.Post = fyne.Do
+	}
+	w := &Window{app: a, win: a.NewWindow("Understructure"), options: o, doc: document.New(o.Rooms)}
+	a.Settings().SetTheme(newLook(w.appearance()))
+	w.head, w.places, w.figure, w.status = newHead(), newPlaces(w.doc), newFigure(), newStatus(w.export)
+	w.status.onOpen = w.showNotices
+	w.menu = newMenus(w)
+	w.doc.Changed, w.doc.Computed, w.doc.Failed = w.changed, w.computed, w.failed
+	w.win.SetContent(w.content())
+	w.win.SetMainMenu(w.menu.main)
+	w.win.SetCloseIntercept(func() { w.leave(w.close) })
+	w.win.SetOnDropped(w.dropped)
+	w.win.Resize(fyne.NewSize(1280, 700))
+	w.doc.Start(o.Demos[0].Title, o.Demos[0].Record)
+	w.offerRecovery()
+	return w
+}
+
+// ShowAndRun shows the window until it is closed.
+func (w *Window) ShowAndRun() { w.win.ShowAndRun() }
+
+func (w *Window) content() fyne.CanvasObject {
+	left := container.NewBorder(w.head.box, nil, nil, nil, w.places.tabs)
+	split := container.NewHSplit(left, w.figure.split)
+	split.Offset = 0.25
+	return container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), w.status.box), nil, nil, split)
+}
+
+// Open shows the record of a file, or says why it cannot.
+func (w *Window) Open(path string) {
+	if err := w.doc.Open(path); err != nil {
+		w.failed(err)
+		return
+	}
+	w.offerRecovery()
+}
+
+func (w *Window) start(d Demo) { w.doc.Start(d.Title, d.Record) }
+
+// name is what the open record is called.
+func (w *Window) name() string {
+	if p := w.doc.Path(); p != "" {
+		return filepath.Base(p)
+	}
+	return w.doc.Title()
+}
+
+func (w *Window) changed() {
+	title := w.name() + " – Understructure"
+	if w.doc.Dirty() {
+		title = "• " + title
+	}
+	w.win.SetTitle(title)
+	w.menu.show(w.doc)
+	w.head.show(w.doc.Record())
+	w.places.show()
+}
+
+func (w *Window) computed() {
+	p, err := w.doc.Plan()
+	w.status.show(p, err, w.doc.Busy(), w.doc.Record().Unit)
+	if !w.doc.Busy() {
+		w.figure.show(p, w.doc.Record().Unit)
+		w.places.show()
+	}
+}
+
+func (w *Window) failed(err error) { dialog.ShowError(err, w.win) }
+
+func (w *Window) close() {
+	w.doc.Close()
+	w.win.SetCloseIntercept(nil)
+	w.win.Close()
+}
