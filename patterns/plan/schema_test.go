@@ -1,0 +1,134 @@
+package plan
+
+import (
+	"bytes"
+	"encoding/json"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/santhosh-tekuri/jsonschema/v6"
+
+	"understructure/geometry/plane"
+	"understructure/patterns/piece"
+)
+
+func compiled(t *testing.T) *jsonschema.Schema {
+	t.Helper()
+	doc, err := jsonschema.UnmarshalJSON(bytes.NewReader(Schema))
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := jsonschema.NewCompiler()
+	if err := c.AddResource("plan.json", doc); err != nil {
+		t.Fatal(err)
+	}
+	s, err := c.Compile("plan.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+func validate(t *testing.T, p Plan) error {
+	t.Helper()
+	b, err := json.Marshal(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := jsonschema.UnmarshalJSON(bytes.NewReader(b))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return compiled(t).Validate(v)
+}
+
+// full has a value in every kind of place.
+func full() Plan {
+	n := 850.0
+	chance := 0.004
+	square := plane.Ring{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 100}, {X: 0, Y: 100}}
+	return Plan{
+		Understructure: Version, Object: Object{Number: "1", Year: 1872, Wearer: "woman", Notice: "invented"}, Build: "padded",
+		Levels:  []Level{{Name: "bust", Height: 1300, GarmentGirth: &n, StrainChance: &chance, Section: square}, {Name: "shoulder"}},
+		Surface: Surface{Heights: []float64{1000, 1010}, Form: []plane.Ring{square, nil}, Target: []plane.Ring{square, nil}, Built: []plane.Ring{square, nil}},
+		Pieces: []piece.Piece{{
+			ID: "W01-front", Count: 1, Layer: 1, Outline: square, Holes: []plane.Ring{square.Reverse()},
+			Marks: []piece.Mark{{Kind: piece.Up, Points: square[:2]}}, Seams: []piece.Seam{{To: "W01-back", Kind: "butt", Length: 100, Points: square[:2]}},
+		}},
+		Warnings: []Warning{{Code: "form-too-big", Level: "bust", Amount: 3, Message: "Too big."}},
+		Taken:    map[string]Value{"garment.bodice.bust_girth": {Value: 850, Source: "taken"}},
+		Stock:    map[string]Value{"mount.paper": {Text: "A4", Source: "habit"}},
+		Layers:   []Layer{{Number: 1}}, Lengths: []Length{{Key: "back_waist_length"}}, Materials: []Material{{Name: "wadding"}},
+		Volumes: map[string]Volume{"wadding": {Space: 1, Pieces: 1}},
+	}
+}
+
+func TestSchemaAdmitsAPlan(t *testing.T) {
+	if err := validate(t, full()); err != nil {
+		t.Error(err)
+	}
+	if err := validate(t, Plan{Understructure: Version, Build: "slices"}); err != nil {
+		t.Errorf("a plan without anything in it: %v", err)
+	}
+}
+
+func TestSchemaRefuses(t *testing.T) {
+	for name, change := range map[string]func(*Plan){
+		"another version":               func(p *Plan) { p.Understructure = 2 },
+		"another build":                 func(p *Plan) { p.Build = "knitted" },
+		"a chance above one":            func(p *Plan) { *p.Levels[0].StrainChance = 1.5 },
+		"a level with no such name":     func(p *Plan) { p.Levels[0].Name = "knee" },
+		"a name that leaves the folder": func(p *Plan) { p.Pieces[0].ID = "../x" },
+		"no piece to cut":               func(p *Plan) { p.Pieces[0].Count = 0 },
+		"a mark of no kind":             func(p *Plan) { p.Pieces[0].Marks[0].Kind = "" },
+	} {
+		p := full()
+		change(&p)
+		if validate(t, p) == nil {
+			t.Errorf("%s is admitted", name)
+		}
+	}
+}
+
+// Every key of the Go types stands in the schema, and the other way round.
+func TestSchemaHasTheKeysOfThePlan(t *testing.T) {
+	var s struct {
+		Properties map[string]any `json:"properties"`
+		Defs       map[string]struct {
+			Properties map[string]any `json:"properties"`
+		} `json:"$defs"`
+	}
+	if err := json.Unmarshal(Schema, &s); err != nil {
+		t.Fatal(err)
+	}
+	for name, v := range map[string]any{
+		"": Plan{}, "object": Object{}, "measured": Measured{}, "level": Level{}, "surface": Surface{}, "warning": Warning{},
+		"value": Value{}, "layer": Layer{}, "length": Length{}, "volume": Volume{}, "standing": Standing{}, "material": Material{},
+		"paper": Paper{}, "piece": piece.Piece{}, "mark": piece.Mark{}, "seam": piece.Seam{},
+	} {
+		properties := s.Properties
+		if name != "" {
+			properties = s.Defs[name].Properties
+		}
+		var inSchema []string
+		for key := range properties {
+			inSchema = append(inSchema, key)
+		}
+		slices.Sort(inSchema)
+		if inGo := keys(reflect.TypeOf(v)); !slices.Equal(inSchema, inGo) {
+			t.Errorf("%q: the schema has %v, the type %v", name, inSchema, inGo)
+		}
+	}
+}
+
+func keys(t reflect.Type) []string {
+	var all []string
+	for f := range t.NumField() {
+		key, _, _ := strings.Cut(t.Field(f).Tag.Get("json"), ",")
+		all = append(all, key)
+	}
+	slices.Sort(all)
+	return all
+}
