@@ -1,0 +1,147 @@
+package sheet
+
+import (
+	"math"
+
+	"understructure/geometry/plane"
+	"understructure/patterns/drawing"
+	"understructure/patterns/piece"
+)
+
+// The pens of a piece, in millimetres. The cut line is the heaviest, so that the knife follows no other.
+var (
+	cutPen    = drawing.Pen{Width: 0.5}
+	markPen   = drawing.Pen{Width: 0.25}
+	centrePen = drawing.Pen{Width: 0.25, Dash: []float64{8, 1.5, 1, 1.5}} // chain line, as ISO 128-2 has it for axes
+	innerPen  = drawing.Pen{Width: 0.3, Dash: []float64{3, 1.5}}
+	leaderPen = drawing.Pen{Width: 0.18, Colour: drawing.Grey}
+)
+
+// The sizes of marks, in millimetres.
+const (
+	pinRadius    = 3.0
+	arrowHalf    = 1.6 // half the breadth of an arrow's head
+	arrowHead    = 5.0
+	featherDepth = 2.5 // from the edge to the middle of the wave
+	featherWave  = 1.2
+	featherPitch = 5.0
+)
+
+// Draw draws the item's piece, its marks and its words.
+func (it Item) Draw(c drawing.Canvas) {
+	c.On(drawing.Cut)
+	it.line(c, it.Piece.Outline, true, cutPen)
+	for _, h := range it.Piece.Holes {
+		it.line(c, h, true, cutPen)
+	}
+	c.On(drawing.Marks)
+	for _, m := range it.Piece.Marks {
+		it.mark(c, m)
+	}
+	c.On(drawing.Text)
+	it.line(c, it.Label.Leader, false, leaderPen)
+	for _, w := range it.Label.Words {
+		w.At = it.OnPage(w.At)
+		if it.Turned {
+			w.Turn += math.Pi / 2
+		}
+		c.Word(w.Upright())
+	}
+}
+
+// line draws what the clip leaves of a line of the piece.
+func (it Item) line(c drawing.Canvas, points []plane.Point, closed bool, pen drawing.Pen) {
+	moved := make([]plane.Point, len(points))
+	whole := true
+	for i, p := range points {
+		moved[i] = it.OnPage(p)
+		whole = whole && it.Clip.Contains(moved[i])
+	}
+	if whole {
+		if len(moved) > 1 {
+			c.Line(moved, closed, pen)
+		}
+		return
+	}
+	for _, run := range it.Clip.Cut(moved, closed) {
+		c.Line(run, false, pen)
+	}
+}
+
+func (it Item) mark(c drawing.Canvas, m piece.Mark) {
+	switch m.Kind {
+	case piece.Pin:
+		it.pin(c, m.Points)
+	case piece.Up:
+		it.arrow(c, m.Points)
+	case piece.Feather:
+		it.line(c, it.wave(m.Points), false, markPen)
+	case piece.InnerOutline:
+		it.line(c, m.Points, true, innerPen)
+	case piece.CentreFront, piece.CentreBack, piece.Side:
+		it.line(c, m.Points, false, centrePen)
+	default:
+		it.line(c, m.Points, false, markPen)
+	}
+}
+
+// pin draws a cross in a circle about every point.
+func (it Item) pin(c drawing.Canvas, at []plane.Point) {
+	for _, p := range at {
+		it.line(c, circle(p, pinRadius), true, markPen)
+		for _, d := range []plane.Point{{X: 1.5 * pinRadius}, {Y: 1.5 * pinRadius}} {
+			it.line(c, []plane.Point{p.Sub(d), p.Add(d)}, false, markPen)
+		}
+	}
+}
+
+// circle is a polygon of 48 corners: 0.006 mm from a circle of 3 mm.
+func circle(centre plane.Point, radius float64) []plane.Point {
+	const n = 48
+	r := make([]plane.Point, n)
+	for i := range r {
+		a := 2 * math.Pi * float64(i) / n
+		r[i] = centre.Add(plane.Point{X: radius * math.Cos(a), Y: radius * math.Sin(a)})
+	}
+	return r
+}
+
+// arrow draws a line from tail to head and a filled head.
+func (it Item) arrow(c drawing.Canvas, m []plane.Point) {
+	if len(m) < 2 || m[0] == m[1] {
+		return
+	}
+	tail, tip := m[0], m[1]
+	a := tip.Sub(tail).Mul(1 / tip.Dist(tail))
+	neck := tip.Sub(a.Mul(arrowHead))
+	across := plane.Point{X: -a.Y, Y: a.X}.Mul(arrowHalf)
+	it.line(c, []plane.Point{tail, neck}, false, drawing.Pen{Width: 0.4})
+	head := []plane.Point{it.OnPage(tip), it.OnPage(neck.Add(across)), it.OnPage(neck.Sub(across))}
+	for _, p := range head {
+		if !it.Clip.Contains(p) {
+			it.line(c, []plane.Point{tip, neck.Add(across), neck.Sub(across)}, true, markPen)
+			return
+		}
+	}
+	c.Fill(head, drawing.Black)
+}
+
+// wave is a wavy line beside an edge, on the side of the cloth.
+func (it Item) wave(edge []plane.Point) []plane.Point {
+	t := ticks(edge, featherPitch/8)
+	if len(t) == 0 {
+		return nil
+	}
+	side := 1.0
+	if middle := t[len(t)/2]; !inside(it.Piece, middle.at.Add(left(middle.along).Mul(featherDepth))) {
+		side = -1
+	}
+	wave := make([]plane.Point, len(t))
+	for i, k := range t {
+		d := featherDepth + featherWave*math.Sin(2*math.Pi*float64(i)/8)
+		wave[i] = k.at.Add(left(k.along).Mul(side * d))
+	}
+	return wave
+}
+
+func left(d plane.Point) plane.Point { return plane.Point{X: -d.Y, Y: d.X} }

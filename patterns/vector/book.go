@@ -1,0 +1,155 @@
+// Package vector writes drawings as PDF and SVG files, true to size. The same drawing always
+// gives the same bytes.
+// It does not decide what is drawn, and it draws no curves of its own: every line is a polyline.
+package vector
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"time"
+
+	"codeberg.org/go-pdf/fpdf"
+
+	"understructure/assets/fonts"
+	"understructure/geometry/plane"
+	"understructure/patterns/drawing"
+	"understructure/patterns/sheet"
+)
+
+// Meta is what a file says of itself.
+type Meta struct {
+	Title   string
+	Subject string
+}
+
+// written is the date of creation in every file: a fixed one, so that the same record gives the same bytes.
+var written = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
+
+// points is the number of PDF units (1/72 inch) in a millimetre.
+const points = 72 / 25.4
+
+// Book is a PDF of pages of any sizes, written at the end by WriteTo. It is a drawing.Canvas for
+// its last page.
+type Book struct {
+	pdf    *fpdf.Fpdf
+	layers map[drawing.Layer]int
+	height float64     // of the page, in millimetres
+	path   []byte      // buffer for one path
+	origin plane.Point // of that path, in grains
+	err    error
+}
+
+// NewBook returns a book without pages.
+func NewBook(m Meta) *Book {
+	p := fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: 210, Ht: 297}})
+	p.SetCreationDate(written)
+	p.SetModificationDate(written)
+	p.SetCatalogSort(true)
+	p.SetLang("en")
+	p.SetTitle(fonts.Readable(m.Title), true)
+	p.SetSubject(fonts.Readable(m.Subject), true)
+	p.SetCreator("Understructure", true)
+	p.SetMargins(0, 0, 0)
+	p.SetAutoPageBreak(false, 0)
+	p.AddUTF8FontFromBytes(fonts.Regular.Name, "", fonts.Regular.TTF)
+	p.AddUTF8FontFromBytes(fonts.Bold.Name, "", fonts.Bold.TTF)
+	b := &Book{pdf: p, layers: map[drawing.Layer]int{}}
+	for _, l := range drawing.Layers {
+		b.layers[l] = p.AddLayer(string(l), true)
+	}
+	p.OpenLayerPane()
+	return b
+}
+
+// Page begins a page of a size in millimetres.
+func (b *Book) Page(width, height float64) {
+	b.pdf.EndLayer()
+	b.pdf.AddPageFormat("P", fpdf.SizeType{Wd: width, Ht: height})
+	b.height = height
+}
+
+// On is part of drawing.Canvas.
+func (b *Book) On(l drawing.Layer) {
+	b.pdf.EndLayer()
+	b.pdf.BeginLayer(b.layers[l])
+}
+
+// Line is part of drawing.Canvas.
+func (b *Book) Line(line []plane.Point, closed bool, pen drawing.Pen) {
+	if len(line) == 0 {
+		return
+	}
+	b.begin(line[0])
+	b.colour(pen.Colour, "RG")
+	b.pen(pen)
+	b.trace(line)
+	if closed {
+		b.end("s")
+	} else {
+		b.end("S")
+	}
+}
+
+// Fill is part of drawing.Canvas.
+func (b *Book) Fill(line []plane.Point, colour drawing.Colour) {
+	if len(line) == 0 {
+		return
+	}
+	b.begin(line[0])
+	b.colour(colour, "rg")
+	b.trace(line)
+	b.end("f")
+}
+
+// Word is part of drawing.Canvas.
+func (b *Book) Word(w drawing.Word) {
+	w.Text = fonts.Readable(w.Text)
+	if w.Text == "" {
+		return
+	}
+	b.check(w.At)
+	b.pdf.SetFont(fonts.Of(w.Bold).Name, "", w.Size*points)
+	b.pdf.SetTextColor(int(w.Colour.R), int(w.Colour.G), int(w.Colour.B))
+	x, y := w.At.X, b.height-w.At.Y
+	if w.Turn == 0 {
+		b.pdf.Text(x, y, w.Text)
+		return
+	}
+	b.pdf.TransformBegin()
+	b.pdf.TransformRotate(w.Turn*180/math.Pi, x, y)
+	b.pdf.Text(x, y, w.Text)
+	b.pdf.TransformEnd()
+}
+
+// Write ends the book and writes it. Nothing is written when anything drawn was not finite.
+func (b *Book) Write(w io.Writer) error {
+	b.pdf.EndLayer()
+	if b.err != nil {
+		return b.err
+	}
+	if b.pdf.PageCount() == 0 {
+		return errors.New("vector: a PDF needs at least one page")
+	}
+	if err := b.pdf.Output(w); err != nil {
+		return fmt.Errorf("vector: %w", err)
+	}
+	return nil
+}
+
+func (b *Book) check(p plane.Point) {
+	if s := p.X + p.Y; math.IsNaN(s) || math.IsInf(s, 0) {
+		b.err = fmt.Errorf("vector: point (%g, %g) on page %d is not finite", p.X, p.Y, b.pdf.PageNo())
+	}
+}
+
+// PDF writes pages at true size.
+func PDF(w io.Writer, pages []sheet.Page, m Meta) error {
+	b := NewBook(m)
+	for _, pg := range pages {
+		b.Page(pg.Width, pg.Height)
+		pg.Draw(b)
+	}
+	return b.Write(w)
+}
