@@ -9,7 +9,7 @@ import (
 )
 
 // leaf is the number of vertices below which dividing further costs more than it saves.
-const leaf = 14
+const leaf = 10
 
 // solver solves sparse symmetric systems with two unknowns a vertex, assembled from triangles. It is a
 // multifrontal Cholesky decomposition (Duff and Reid, "The multifrontal solution of
@@ -19,7 +19,7 @@ const leaf = 14
 type solver struct {
 	fronts []front // children before parents
 	at     []int   // front that eliminates each vertex
-	work   []float64
+	spare  [][]float64
 }
 
 // front is the dense system of one separator: its own unknowns first, then those of its border,
@@ -32,20 +32,19 @@ type front struct {
 	children  []int
 	places    []int     // of the border, in the parent's vertices
 	panel     []float64 // the columns of own unknowns, row by row
-	update    []float64 // what is handed to the parent, lower half
+	update    []float64 // what is handed to the parent, lower half; nil at other times
 }
 
-// newSolver orders the vertices and lays out the fronts.
-func newSolver(sh sheet) *solver {
-	p := sh.patch
-	near := p.neighbours()
-	s := &solver{at: make([]int, len(p.Points))}
-	all := make([]int, len(p.Points))
+// newSolver orders the vertices, which lie at the given places, and lays out the fronts.
+func newSolver(sh sheet, at []space.Point) *solver {
+	near := sh.neighbours()
+	s := &solver{at: make([]int, sh.points)}
+	all := make([]int, sh.points)
 	for i := range all {
 		all[i] = i
 	}
-	side := make([]int, len(p.Points))
-	s.dissect(p.Points, near, all, side)
+	side := make([]int, sh.points)
+	s.dissect(at, near, all, side)
 	s.border(sh, near)
 	return s
 }
@@ -120,13 +119,13 @@ func widest(pts []space.Point, set []int) func(space.Point) float64 {
 // border finds which later unknowns each front touches, and where triangles are assembled:
 // in the front that eliminates their first vertex.
 func (s *solver) border(sh sheet, near [][]int) {
-	p := sh.patch
-	for i, t := range p.Triangles {
+	for i := range sh.elements {
+		t := sh.elements[i].v
 		f := min(s.at[t[0]], s.at[t[1]], s.at[t[2]])
 		s.fronts[f].triangles = append(s.fronts[f].triangles, i)
 	}
-	place := make([]int, len(p.Points))
-	seen := make([]int, len(p.Points))
+	place := make([]int, sh.points)
+	seen := make([]int, sh.points)
 	for i := range s.fronts {
 		f := &s.fronts[i]
 		add := func(v int) {
@@ -166,5 +165,23 @@ func (s *solver) layOut(f *front, sh sheet, place []int) {
 		}
 	}
 	n, m := 2*f.own, 2*(len(f.vertices)-f.own)
-	f.panel, f.update = make([]float64, (n+m)*n), make([]float64, m*m)
+	f.panel = make([]float64, (n+m)*n)
+}
+
+// neighbours lists the vertices joined to each vertex by an edge.
+func (sh sheet) neighbours() [][]int {
+	near := make([][]int, sh.points)
+	join := func(a, b int) {
+		if !slices.Contains(near[a], b) {
+			near[a] = append(near[a], b)
+		}
+	}
+	for i := range sh.elements {
+		t := sh.elements[i].v
+		for j := range t {
+			join(t[j], t[(j+1)%3])
+			join(t[(j+1)%3], t[j])
+		}
+	}
+	return near
 }

@@ -27,20 +27,21 @@ type element struct {
 	area   float64
 	weight float64 // in the energies: the area, less for a sliver
 	sliver bool
-	long   float64 // the longest side, from v[0] to v[1]
+	long   float64 // the side from v[0] to v[1], the longest
 }
 
 // sheet is a patch made ready to be laid.
 type sheet struct {
-	patch    Patch
+	points   int
 	elements []element
 	area     float64
 }
 
 func newSheet(p Patch) (sheet, error) {
-	sh := sheet{patch: p, elements: make([]element, len(p.Triangles)), area: p.Area()}
+	sh := sheet{points: len(p.Points), elements: make([]element, len(p.Triangles)), area: p.Area()}
+	mean := sh.area / float64(len(p.Triangles))
 	for i, t := range p.Triangles {
-		e, err := sh.rest(t)
+		e, err := p.rest(t, mean)
 		if err != nil {
 			return sh, fmt.Errorf("flatten: triangle %d %w", i, err)
 		}
@@ -49,33 +50,36 @@ func newSheet(p Patch) (sheet, error) {
 	return sh, nil
 }
 
-// rest lays one triangle in its own plane, its longest side along the x-axis.
-func (sh sheet) rest(t [3]int) (element, error) {
-	pt := sh.patch.Points
+// rest lays one triangle in its own plane, its longest side along the x-axis. mean is the mean
+// area of all triangles.
+func (p Patch) rest(t [3]int, mean float64) (element, error) {
+	pt := p.Points
 	for range 2 {
 		if s := pt[t[0]].Dist(pt[t[1]]); s < pt[t[1]].Dist(pt[t[2]]) || s < pt[t[2]].Dist(pt[t[0]]) {
 			t = [3]int{t[1], t[2], t[0]}
 		}
 	}
-	e := element{v: t}
 	base, side := pt[t[1]].Sub(pt[t[0]]), pt[t[2]].Sub(pt[t[0]])
-	e.long = base.Norm()
-	if e.long == 0 {
-		return e, fmt.Errorf("is a single point")
+	long := base.Norm()
+	if long == 0 {
+		return element{}, fmt.Errorf("is a single point")
 	}
-	x := side.Dot(base) / e.long
-	y := math.Max(base.Cross(side).Norm()/e.long, flattest*e.long)
-	double := e.long * y
-	e.area = double / 2
-	e.cr = [3]float64{-y / (2 * double), y / (2 * double), 0}
-	e.ci = [3]float64{-(x - e.long) / (2 * double), x / (2 * double), -e.long / (2 * double)}
-	mean := sh.area / float64(len(sh.patch.Triangles))
-	e.sliver = y < thin*e.long && e.area < small*mean
-	e.weight = e.area
-	if e.sliver {
-		e.weight *= y / (thin * e.long)
+	y := math.Max(base.Cross(side).Norm()/long, flattest*long)
+	e := newElement(t, long, side.Dot(base)/long, y)
+	if e.sliver = y < thin*long && e.area < small*mean; e.sliver {
+		e.weight *= y / (thin * long)
 	}
 	return e, nil
+}
+
+// newElement has its corners at (0, 0), (long, 0) and (x, y) at rest.
+func newElement(v [3]int, long, x, y float64) element {
+	double := long * y
+	return element{
+		v: v, long: long, area: double / 2, weight: double / 2,
+		cr: [3]float64{-y / (2 * double), y / (2 * double), 0},
+		ci: [3]float64{-(x - long) / (2 * double), x / (2 * double), -long / (2 * double)},
+	}
 }
 
 // derivatives returns ∂f/∂z and ∂f/∂z̄ of the map that takes the corners to x.

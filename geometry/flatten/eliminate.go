@@ -1,6 +1,8 @@
 package flatten
 
 import (
+	"slices"
+
 	"gonum.org/v1/gonum/blas"
 	"gonum.org/v1/gonum/blas/blas64"
 	"gonum.org/v1/gonum/lapack/lapack64"
@@ -9,31 +11,45 @@ import (
 )
 
 // factor assembles and decomposes the system. expand gives the gradient and Hessian of one
-// element; shift is added to the diagonal. It returns the assembled gradient, and false when the
+// element; the diagonal is raised by the share raise of itself and by pins. It returns the assembled gradient, and false when the
 // system is not positive definite.
-func (s *solver) factor(points int, expand func(t int, l *local), shift []float64) ([]float64, bool) {
-	grad := make([]float64, 2*points)
+func (s *solver) factor(points int, expand func(t int, l *local), raise float64, pins map[int]float64) ([]float64, bool) {
+	grad, diagonal := make([]float64, 2*points), make([]float64, points)
 	var l local
 	for i := range s.fronts {
 		f := &s.fronts[i]
 		clear(f.panel)
-		clear(f.update)
+		f.update = s.take(4 * (len(f.vertices) - f.own) * (len(f.vertices) - f.own))
 		for k, t := range f.triangles {
 			expand(t, &l)
-			f.assemble(f.corners[k], &l, grad)
+			f.assemble(f.corners[k], &l, grad, diagonal)
 		}
 		for k, v := range f.vertices[:f.own] {
-			f.panel[2*k*(2*f.own)+2*k] += shift[v]
-			f.panel[(2*k+1)*(2*f.own)+2*k+1] += shift[v]
+			shift := raise*diagonal[v] + pins[v]
+			*f.entry(2*k, 2*k) += shift
+			*f.entry(2*k+1, 2*k+1) += shift
 		}
 		for _, c := range f.children {
 			f.extend(&s.fronts[c])
+			s.spare = append(s.spare, s.fronts[c].update)
 		}
 		if !f.eliminate() {
 			return grad, false
 		}
 	}
 	return grad, true
+}
+
+// take returns n zeros, in memory used before if there is some.
+func (s *solver) take(n int) []float64 {
+	for i, b := range slices.Backward(s.spare) {
+		if cap(b) >= n {
+			s.spare = slices.Delete(s.spare, i, i+1)
+			clear(b[:n])
+			return b[:n]
+		}
+	}
+	return make([]float64, n, 2*n)
 }
 
 // entry returns the place of row r, column c, r ≥ c, in the panel or the update.
@@ -46,13 +62,14 @@ func (f *front) entry(r, c int) *float64 {
 }
 
 // assemble adds one triangle.
-func (f *front) assemble(corners [3]int, l *local, grad []float64) {
+func (f *front) assemble(corners [3]int, l *local, grad, diagonal []float64) {
 	var at [6]int
 	for j, c := range corners {
 		at[2*j], at[2*j+1] = 2*c, 2*c+1
 		v := 2 * f.vertices[c]
 		grad[v] += l.g[2*j]
 		grad[v+1] += l.g[2*j+1]
+		diagonal[f.vertices[c]] += l.h[2*j][2*j] + l.h[2*j+1][2*j+1]
 	}
 	for i := range 6 {
 		for j := i; j < 6; j++ {

@@ -34,25 +34,35 @@ func (supple) price(σ float64) (g, dg, ddg float64) {
 // minimum approaches the least greatest strain, as that of the p-norm does when p grows
 // (Pólya's algorithm; J. R. Rice, "The Approximation of Functions", vol. 1, 1964). Unlike the
 // p-norm it is nowhere slack.
-type stiff struct{ k float64 }
+type stiff struct{ k, limit float64 }
 
 func (s stiff) price(σ float64) (g, dg, ddg float64) {
-	e := math.Exp(s.k * (σ - 1))
+	d := σ - 1
+	c := math.Max(-s.limit, math.Min(s.limit, d))
+	e := math.Exp(s.k * c)
 	i := 1 / e
-	return (e + i - 2) / (2 * s.k * s.k), (e - i) / (2 * s.k), (e + i) / 2
+	g, dg, ddg = (e+i-2)/(2*s.k*s.k), (e-i)/(2*s.k), (e+i)/2
+	if d -= c; d != 0 {
+		g, dg = g+d*dg+d*d*ddg/2, dg+d*ddg
+	}
+	return g, dg, ddg
 }
 
 // total is the energy of the laid patch.
 func (sh sheet) total(en energy, x []plane.Point) float64 {
 	sum := 0.0
 	for i := range sh.elements {
-		e := &sh.elements[i]
-		σ1, σ2 := e.stretches(x)
-		g1, _, _ := e.pick(en).price(σ1)
-		g2, _, _ := e.pick(en).price(σ2)
-		sum += e.weight * (g1 + g2)
+		sum += sh.elements[i].energy(en, x)
 	}
 	return sum
+}
+
+func (e *element) energy(en energy, x []plane.Point) float64 {
+	σ1, σ2 := e.stretches(x)
+	en = e.pick(en)
+	g1, _, _ := en.price(σ1)
+	g2, _, _ := en.price(σ2)
+	return e.weight * (g1 + g2)
 }
 
 // pick leaves a sliver supple.

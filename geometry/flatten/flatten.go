@@ -85,7 +85,7 @@ func finish(c cut, x []plane.Point) (Flat, error) {
 		return Flat{}, err
 	}
 	f := Flat{
-		Points: upright(sh, x), Source: c.source, Surface: c.patch.Points,
+		Points: upright(sh, c.patch, x), Source: c.source, Surface: c.patch.Points,
 		Triangles: c.patch.Triangles, Strain: sh.strain(x),
 	}
 	if f.Boundary, err = c.patch.Boundary(); err != nil {

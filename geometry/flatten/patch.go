@@ -3,7 +3,6 @@ package flatten
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"understructure/geometry/space"
 )
@@ -200,21 +199,4 @@ func (p Patch) walk(i, j int, sides map[[2]int]int, seen [][3]bool) {
 			ok = !seen[t][c]
 		}
 	}
-}
-
-// neighbours lists the vertices joined to each vertex by an edge.
-func (p Patch) neighbours() [][]int {
-	near := make([][]int, len(p.Points))
-	join := func(a, b int) {
-		if !slices.Contains(near[a], b) {
-			near[a] = append(near[a], b)
-		}
-	}
-	for _, t := range p.Triangles {
-		for j := range t {
-			join(t[j], t[(j+1)%3])
-			join(t[(j+1)%3], t[j])
-		}
-	}
-	return near
 }

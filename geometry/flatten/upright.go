@@ -9,10 +9,10 @@ import (
 
 // upright turns the piece so that up on the patch is up in the plane on average, and moves its
 // lower left corner to the origin. A patch that lies level all over has its front (y) up.
-func upright(sh sheet, x []plane.Point) []plane.Point {
-	up := sh.image(x, space.Point{Z: 1})
+func upright(sh sheet, p Patch, x []plane.Point) []plane.Point {
+	up := sh.image(p, x, space.Point{Z: 1})
 	if up.Norm() < 1e-6*sh.area {
-		up = sh.image(x, space.Point{Y: 1})
+		up = sh.image(p, x, space.Point{Y: 1})
 	}
 	up = up.Mul(1 / up.Norm())
 	r := make(plane.Ring, len(x))
@@ -24,11 +24,11 @@ func upright(sh sheet, x []plane.Point) []plane.Point {
 }
 
 // image is the direction d, as far as it lies in the surface, carried to the plane and summed over the area.
-func (sh sheet) image(x []plane.Point, d space.Point) plane.Point {
+func (sh sheet) image(patch Patch, x []plane.Point, d space.Point) plane.Point {
 	var sum plane.Point
 	for i := range sh.elements {
 		e := &sh.elements[i]
-		p := sh.patch.Points
+		p := patch.Points
 		base := p[e.v[1]].Sub(p[e.v[0]]).Unit()
 		side := p[e.v[2]].Sub(p[e.v[0]])
 		across := side.Sub(base.Mul(side.Dot(base))).Unit()

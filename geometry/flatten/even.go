@@ -1,0 +1,117 @@
+package flatten
+
+import (
+	"math"
+	"slices"
+
+	"understructure/geometry/plane"
+	"understructure/geometry/space"
+)
+
+// coarsest is the number of vertices that the strain is first made even with; fewer would
+// not follow the shape, more would take longer.
+const coarsest = 150
+
+// even makes the strain even: first with a quarter of the vertices, from which few steps remain with all
+// (Brandt, "Multi-level adaptive solutions to boundary-value problems", Math. Comp. 31, 1977).
+func (sh sheet) even(s *solver, x []plane.Point) []plane.Point {
+	if len(x) < 2*coarsest {
+		return sh.stiffen(s, x)
+	}
+	th := thinned(sh.elements, x, len(x)/4)
+	few, stay := sh.coarse(th, x)
+	at := make([]space.Point, len(stay))
+	y := make([]plane.Point, len(stay))
+	for i, v := range stay {
+		at[i], y[i] = space.Point{X: x[v].X, Y: x[v].Y}, x[v]
+	}
+	y = few.even(newSolver(few, at), y)
+	x = slices.Clone(x)
+	for i, v := range stay {
+		x[v] = y[i]
+	}
+	th.restore(x)
+	return sh.polish(s, x, few.greatest(y))
+}
+
+// stiffen raises the stiffness step by step: stiffness times greatest strain says how far the worst
+// triangles outweigh the slack ones.
+func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
+	best, least := x, sh.greatest(x)
+	for _, c := range []float64{1.5, 2.5, 4, 6, 9, 12, 18, 25} {
+		limit := sh.greatest(x)
+		x = sh.descend(s, stiff{c / limit, limit}, hold, x, 2)
+		if g := sh.greatest(x); g < least {
+			best, least = x, g
+		}
+	}
+	return best
+}
+
+// polish ends what the coarse sheet began. The greatest strain there is nearly the least
+// possible, so the steps end soon after it is reached.
+func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
+	x = sh.descend(s, supple{}, drag, x, 1)
+	best, least := x, sh.greatest(x)
+	limit := math.Min(1.2*goal, least)
+	for _, c := range []float64{6, 9, 13, 18, 25} {
+		if least < 1.1*goal {
+			break
+		}
+		x = sh.descend(s, stiff{c / limit, limit}, hold, x, 1)
+		g := sh.greatest(x)
+		if g < least {
+			best, least = x, g
+		}
+	}
+	return best
+}
+
+// coarse makes the sheet of the vertices that stayed. Its triangles are at rest as the fine
+// triangles in them are on average: their metric, pulled back to the laid patch, is the mean of theirs.
+func (sh sheet) coarse(th *thinner, x []plane.Point) (sheet, []int) {
+	var few sheet
+	var stay []int
+	name := make([]int, len(x))
+	for v := range x {
+		if th.round[v] != nil {
+			name[v] = len(stay)
+			stay = append(stay, v)
+		}
+	}
+	few.points = len(stay)
+	for i, t := range th.tris {
+		if t[0] < 0 {
+			continue
+		}
+		e := sh.mean(th.holds[i], x, [3]plane.Point{x[t[0]], x[t[1]], x[t[2]]})
+		e.v = [3]int{name[t[0]], name[t[1]], name[t[2]]}
+		few.elements = append(few.elements, e)
+		few.area += e.area
+	}
+	return few, stay
+}
+
+// mean is the triangle with corners q in the laid patch, at rest under the mean metric of the elements held.
+func (sh sheet) mean(held []int, x []plane.Point, q [3]plane.Point) element {
+	var xx, xy, yy, area float64
+	for _, h := range held {
+		e := &sh.elements[h]
+		a, b, c := e.metric(x)
+		xx, xy, yy, area = xx+a*e.area, xy+b*e.area, yy+c*e.area, area+e.area
+	}
+	xx, xy, yy = xx/area, xy/area, yy/area
+	dot := func(u, v plane.Point) float64 { return xx*u.X*v.X + xy*(u.X*v.Y+u.Y*v.X) + yy*u.Y*v.Y }
+	u, v := q[1].Sub(q[0]), q[2].Sub(q[0])
+	long := math.Sqrt(dot(u, u))
+	return newElement([3]int{}, long, dot(u, v)/long, u.Cross(v)*math.Sqrt(xx*yy-xy*xy)/long)
+}
+
+// metric is the metric of the surface in the coordinates of the laid patch: (J·Jᵀ)⁻¹, J the map's derivative.
+func (e *element) metric(x []plane.Point) (xx, xy, yy float64) {
+	ar, ai, br, bi := e.derivatives(x)
+	ux, uy, vx, vy := ar+br, ai+bi, bi-ai, ar-br
+	sxx, sxy, syy := ux*ux+vx*vx, ux*uy+vx*vy, uy*uy+vy*vy
+	det := sxx*syy - sxy*sxy
+	return syy / det, -sxy / det, sxx / det
+}
