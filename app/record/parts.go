@@ -194,8 +194,8 @@ func (d *decoder) paper(path string, n node, p *Paper) {
 		d.refuse(path, fmt.Sprintf("a list of %d", len(sides)), "is not possible", "[width, height] or a name: "+strings.Join(Papers, ", "))
 		return
 	}
-	p.Width, _ = d.number(path+"[0]", sides[0], d.lengths(), PaperLimit)
-	p.Height, _ = d.number(path+"[1]", sides[1], d.lengths(), PaperLimit)
+	p.Width, _ = d.number(path+"[0]", sides[0], d.lengths(), PaperWidthLimit)
+	p.Height, _ = d.number(path+"[1]", sides[1], d.lengths(), PaperHeightLimit)
 }
 
 // complete refuses a record from which no mount can be made, and fills the choices that every record has.

@@ -60,7 +60,7 @@ var hostile = []struct{ text, want string }{
 	{body(`"mount": {"wadding": [` + strings.Repeat(`{"thickness": 6},`, 12) + `{"thickness": 6}]}`), `mount.wadding: a list of 13 is not possible; allowed at most 12 waddings`},
 	{body(`"mount": {"paper": "A5"}`), `mount.paper: "A5" is not possible; allowed A4, A3`},
 	{body(`"mount": {"paper": [210]}`), `mount.paper: a list of 1 is not possible; allowed [width, height] or a name`},
-	{body(`"mount": {"paper": [210, 9000]}`), `mount.paper[1]: 9000 mm is not possible; allowed 100–5080 mm`},
+	{body(`"mount": {"paper": [210, 9000]}`), `mount.paper[1]: 9000 mm is not possible; allowed 160–5080 mm`},
 	{body(`"mount": {"paper": [210, null]}`), `mount.paper[1]: null is not a number`},
 	{body(`"mount": ` + strings.Repeat("[", 100000)), `mount[0][0][0][0][0][0][0][0]: the file nests too deep for a record`},
 	{body(`"mount": ` + strings.Repeat(`{"a":`, 100000)), `mount.a.a.a.a.a.a.a.a: the file nests too deep for a record`},

@@ -185,7 +185,7 @@ func inUnitOf(word string) ordered {
 				{"wadding", append(wadding, entry{"items", wadding})},
 				{"cover", object(ordered{{"thickness", length(CoverLimit)}})},
 				{"plank", object(ordered{{"thickness", length(PlankLimit)}, {"length", length(PlankSideLimit)}, {"width", length(PlankSideLimit)}, {"pole", length(PoleLimit)}})},
-				{"paper", ordered{{"items", length(PaperLimit)}}},
+				{"paper", ordered{{"prefixItems", []any{length(PaperWidthLimit), length(PaperHeightLimit)}}}},
 			})},
 		})},
 	}

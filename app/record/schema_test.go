@@ -139,7 +139,7 @@ func TestSchemaAndDecodeAgreeOnEveryRange(t *testing.T) {
 			`"wadding": {"thickness": VALUE}`: WaddingLimit, `"wadding": [{"thickness": SIX, "spread": VALUE}]`: SpreadLimit,
 			`"cover": {"thickness": VALUE}`: CoverLimit, `"plank": {"thickness": VALUE}`: PlankLimit,
 			`"plank": {"width": VALUE}`: PlankSideLimit, `"plank": {"length": VALUE}`: PlankSideLimit,
-			`"plank": {"pole": VALUE}`: PoleLimit, `"paper": [VALUE, BUST]`: PaperLimit, `"paper": [BUST, VALUE]`: PaperLimit,
+			`"plank": {"pole": VALUE}`: PoleLimit, `"paper": [VALUE, BUST]`: PaperWidthLimit, `"paper": [BUST, VALUE]`: PaperHeightLimit,
 		} {
 			agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, "mount": {`+inside+`}}`, scaled(limit))
 		}

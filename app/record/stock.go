@@ -5,6 +5,7 @@ import (
 
 	"understructure/geometry/measure"
 	"understructure/patterns/plan"
+	"understructure/patterns/sheet"
 )
 
 // Stock is a Mount with nothing left open: what the maker chose, and the program's own stock
@@ -136,26 +137,12 @@ func (f filler) board(p *Plank) Board {
 	}
 }
 
-// papers are the sheets by name: ISO 216 and ANSI/ASME Y14.1, and the usual plotter rolls of 24, 36
-// and 42 inches (from memory; none has changed in decades). A roll's height is the longest page.
-var papers = map[string]plan.Paper{
-	"A4": {Width: 210, Height: 297}, "A3": {Width: 297, Height: 420}, "A2": {Width: 420, Height: 594},
-	"A1": {Width: 594, Height: 841}, "A0": {Width: 841, Height: 1189},
-	"Letter": {Width: 215.9, Height: 279.4}, "Tabloid": {Width: 279.4, Height: 431.8},
-	"roll-610": {Width: 610, Height: longestPage, Roll: true}, "roll-914": {Width: 914, Height: longestPage, Roll: true},
-	"roll-1067": {Width: 1067, Height: longestPage, Roll: true},
-}
-
-// longestPage keeps a roll within what every PDF viewer shows, 14400 points or 5080 mm.
-const longestPage = 5000
-
 func (f filler) paper(p Paper) plan.Paper {
 	if p.Name == "" && p.Width > 0 && p.Height > 0 {
 		name := fmt.Sprintf("%s × %s mm", decimal(p.Width, 1), decimal(p.Height, 1))
 		return plan.Paper{Name: name, Width: p.Width, Height: p.Height}
 	}
 	name := f.word("mount.paper", p.Name, "A4", "the paper that most printers hold")
-	sheet := papers[name]
-	sheet.Name = name
-	return sheet
+	named, _ := sheet.Named(name)
+	return named
 }
