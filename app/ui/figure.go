@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
-	"understructure/app/document"
 	"understructure/app/ui/control"
 	"understructure/app/ui/picture"
 	"understructure/geometry/measure"
@@ -23,6 +22,7 @@ type figure struct {
 	level     *widget.Label
 	numbers   *widget.Label
 	notes     *widget.Label
+	noted     *container.Scroll
 	legend    *fyne.Container
 	split     *container.Split
 
@@ -35,20 +35,22 @@ func newFigure() *figure {
 	f := &figure{
 		elevation: control.NewElevation(), section: control.NewSection(),
 		level: widget.NewLabel(""), numbers: widget.NewLabel(""), notes: widget.NewLabel(""),
-		legend: container.NewVBox(), body: picture.NewBody(plan.Surface{}),
+		legend: container.NewVBox(), body: new(picture.Body),
 	}
-	f.elevation.Draw(f.body, nil, control.Rule{})
 	f.elevation.Pick(string(measure.Waist))
 	f.elevation.OnPicked = func(string) { f.showLevel() }
 	f.level.TextStyle.Bold = true
 	f.level.SizeName = theme.SizeNameSubHeadingText
-	f.numbers.Wrapping, f.notes.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
+	f.notes.Wrapping = fyne.TextWrapWord
 	f.notes.Importance = widget.WarningImportance
+	f.numbers.SizeName = theme.SizeNameCaptionText
 	f.notes.SizeName = theme.SizeNameCaptionText
-	head := container.NewVBox(f.level, f.numbers)
-	foot := container.NewVBox(f.notes, container.NewPadded(f.legend))
+	head := together(f.level, f.numbers)
+	f.noted = container.NewVScroll(f.notes)
+	f.noted.SetMinSize(fyne.NewSize(0, 96))
+	foot := container.NewVBox(f.noted, container.NewPadded(f.legend))
 	f.split = container.NewHSplit(f.elevation, container.NewBorder(head, foot, nil, nil, f.section))
-	f.split.Offset = 0.69
+	f.split.Offset = 0.72
 	return f
 }
 
@@ -63,9 +65,9 @@ func (f *figure) show(p plan.Plan, u string) {
 
 // rules are the height rules by unit: a tick every 5 cm or 2 inches, numbers at 10 cm or 4 inches.
 var rules = map[string]control.Rule{
-	"mm": {Step: 50, Count: 2, Unit: 1},
-	"cm": {Step: 50, Count: 2, Unit: 10},
-	"in": {Step: 50.8, Count: 2, Unit: 25.4},
+	"mm": {Name: "mm", Step: 50, Count: 2, Unit: 1},
+	"cm": {Name: "cm", Step: 50, Count: 2, Unit: 10},
+	"in": {Name: "in", Step: 50.8, Count: 2, Unit: 25.4},
 }
 
 func (f *figure) tapes() []control.Tape {
@@ -113,16 +115,24 @@ func (f *figure) showLevel() {
 	}
 }
 
-func (f *figure) showSection(l plan.Level) {
-	set(f.level, strings.ToUpper(l.Name[:1])+l.Name[1:])
-	word := document.Length.Word(f.unit)
-	numbers := fmt.Sprintf("Garment %s, mount %s, clearance %s %s", f.length(l.GarmentGirth), f.length(l.BuiltGirth), f.length(l.Clearance), word)
+// numbersAt says in words what the section measures.
+func (f *figure) numbersAt(l plan.Level) string {
+	with := func(v *float64) string { return f.length(v) + " " + f.unit }
+	lines := []string{
+		"Garment " + with(l.GarmentGirth) + ", mount " + with(l.BuiltGirth),
+		"Clearance " + with(l.Clearance),
+	}
 	if ring := f.body.Ring(picture.Built, l.Height); len(ring) > 0 {
 		lo, hi := ring.Bounds()
 		broad, deep := hi.X-lo.X, hi.Y-lo.Y
-		numbers += fmt.Sprintf("\nMount %s broad, %s deep, %s above the floor", f.length(&broad), f.length(&deep), f.length(&l.Height))
+		lines = append(lines, "Mount "+with(&broad)+" broad, "+with(&deep)+" deep", with(&l.Height)+" above the floor")
 	}
-	set(f.numbers, numbers)
+	return strings.Join(lines, "\n")
+}
+
+func (f *figure) showSection(l plan.Level) {
+	set(f.level, strings.ToUpper(l.Name[:1])+l.Name[1:])
+	set(f.numbers, f.numbersAt(l))
 	var notes []string
 	for _, w := range f.plan.Warnings {
 		if w.Level == l.Name {
@@ -130,6 +140,8 @@ func (f *figure) showSection(l plan.Level) {
 		}
 	}
 	set(f.notes, strings.Join(notes, "\n"))
-	f.notes.Hidden = len(notes) == 0
+	if f.noted.Hide(); len(notes) > 0 {
+		f.noted.Show()
+	}
 	f.section.Draw(f.body, l.Height)
 }

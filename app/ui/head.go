@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -14,18 +15,20 @@ import (
 
 // head says which garment it is.
 type head struct {
-	title, about *widget.Label
-	box          fyne.CanvasObject
+	title, about, notice *widget.Label
+	box                  fyne.CanvasObject
 }
 
 func newHead() *head {
-	h := &head{title: widget.NewLabel(""), about: widget.NewLabel("")}
+	h := &head{title: widget.NewLabel(""), about: widget.NewLabel(""), notice: widget.NewLabel("")}
 	h.title.TextStyle.Bold = true
 	h.title.SizeName = theme.SizeNameSubHeadingText
 	h.title.Truncation = fyne.TextTruncateEllipsis
 	h.about.Truncation = fyne.TextTruncateEllipsis
 	h.about.SizeName = theme.SizeNameCaptionText
-	h.box = container.NewVBox(h.title, h.about)
+	h.notice.TextStyle.Italic = true
+	h.notice.SizeName = theme.SizeNameCaptionText
+	h.box = together(h.title, h.about, h.notice)
 	return h
 }
 
@@ -45,11 +48,15 @@ func (h *head) show(r record.Record) {
 	if o.Wearer != "" {
 		about = append(about, string(o.Wearer))
 	}
-	if o.Notice != "" {
-		about = append(about, o.Notice)
-	}
 	set(h.title, title)
 	set(h.about, strings.Join(about, " · "))
+	set(h.notice, o.Notice)
+	h.notice.Hidden = o.Notice == ""
+}
+
+// together puts labels under each other as lines of one text.
+func together(labels ...fyne.CanvasObject) *fyne.Container {
+	return container.New(layout.NewCustomPaddedVBoxLayout(-8), labels...)
 }
 
 // set changes a label only where it says something else, which spares redrawing it.

@@ -5,13 +5,14 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"understructure/app/document"
+	"understructure/app/ui/look"
 )
 
 // menus are the main menu and those of its items that change.
 type menus struct {
 	main             *fyne.MainMenu
 	save, undo, redo *fyne.MenuItem
-	looks            map[Appearance]*fyne.MenuItem
+	looks            map[look.Appearance]*fyne.MenuItem
 }
 
 func item(label string, shortcut fyne.Shortcut, do func()) *fyne.MenuItem {
@@ -25,7 +26,7 @@ func key(k fyne.KeyName, more fyne.KeyModifier) fyne.Shortcut {
 }
 
 func newMenus(w *Window) *menus {
-	m := &menus{looks: map[Appearance]*fyne.MenuItem{}}
+	m := &menus{looks: map[look.Appearance]*fyne.MenuItem{}}
 	m.save = item("Save", key(fyne.KeyS, 0), w.save)
 	m.undo = item("Undo", &fyne.ShortcutUndo{}, w.doc.Undo)
 	m.redo = item("Redo", &fyne.ShortcutRedo{}, w.doc.Redo)
@@ -58,8 +59,8 @@ func (w *Window) demos() *fyne.MenuItem {
 
 func (m *menus) lookItems(w *Window) []*fyne.MenuItem {
 	var items []*fyne.MenuItem
-	for _, a := range []Appearance{AsDesktop, Light, Dark} {
-		label := map[Appearance]string{AsDesktop: "Light or dark as the desktop", Light: "Light", Dark: "Dark"}[a]
+	for _, a := range []look.Appearance{look.AsDesktop, look.Light, look.Dark} {
+		label := map[look.Appearance]string{look.AsDesktop: "Light or dark as the desktop", look.Light: "Light", look.Dark: "Dark"}[a]
 		m.looks[a] = fyne.NewMenuItem(label, func() { w.setAppearance(a) })
 		m.looks[a].Checked = a == w.appearance()
 		items = append(items, m.looks[a])
@@ -90,15 +91,15 @@ func become(m *fyne.MenuItem, verb, name string, enabled bool) bool {
 
 const appearanceKey = "appearance"
 
-func (w *Window) appearance() Appearance {
-	return Appearance(w.app.Preferences().StringWithFallback(appearanceKey, string(AsDesktop)))
+func (w *Window) appearance() look.Appearance {
+	return look.Appearance(w.app.Preferences().StringWithFallback(appearanceKey, string(look.AsDesktop)))
 }
 
-func (w *Window) setAppearance(a Appearance) {
+func (w *Window) setAppearance(a look.Appearance) {
 	w.app.Preferences().SetString(appearanceKey, string(a))
 	for other, m := range w.menu.looks {
 		m.Checked = other == a
 	}
 	w.menu.main.Refresh()
-	w.app.Settings().SetTheme(newLook(a))
+	w.app.Settings().SetTheme(look.New(a))
 }

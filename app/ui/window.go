@@ -13,6 +13,7 @@ import (
 
 	"understructure/app/document"
 	"understructure/app/record"
+	"understructure/app/ui/look"
 )
 
 // Progress tells how far a piece of work has come: what is being done, and the fraction, 0 to 1.
@@ -52,7 +53,7 @@ func New(a fyne.App, o Options) *Window {
 		o.Rooms.Post = fyne.Do
 	}
 	w := &Window{app: a, win: a.NewWindow("Understructure"), options: o, doc: document.New(o.Rooms)}
-	a.Settings().SetTheme(newLook(w.appearance()))
+	a.Settings().SetTheme(look.New(w.appearance()))
 	w.head, w.places, w.figure, w.status = newHead(), newPlaces(w.doc), newFigure(), newStatus(w.export)
 	w.status.onOpen = w.showNotices
 	w.menu = newMenus(w)
@@ -73,7 +74,7 @@ func (w *Window) ShowAndRun() { w.win.ShowAndRun() }
 func (w *Window) content() fyne.CanvasObject {
 	left := container.NewBorder(w.head.box, nil, nil, nil, w.places.tabs)
 	split := container.NewHSplit(left, w.figure.split)
-	split.Offset = 0.25
+	split.Offset = 0.235
 	return container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), w.status.box), nil, nil, split)
 }
 

@@ -10,16 +10,17 @@ import (
 
 // Widths and heights within an elevation, in the toolkit's units.
 const (
-	ruleWidth   = 40
-	nameWidth   = 86
-	numberWidth = 54
-	tableWidth  = nameWidth + 3*numberWidth
-	rowHeight   = 21
-	margin      = 14
-	leader      = 22 // room for the slanting lines between figure and table
-	headHeight  = 30
-	footHeight  = 26
+	ruleWidth  = 34
+	tableWidth = 236
+	rowHeight  = 21
+	margin     = 10
+	leader     = 20 // room for the slanting lines between figure and table
+	headHeight = 40
+	footHeight = 26
 )
+
+// columns are the right edges of the numbers within the table: garment, built, clearance.
+var columns = [3]float32{128, 168, tableWidth - 6}
 
 // arrangement says where everything of an elevation goes: rule, front, table, side.
 type arrangement struct {

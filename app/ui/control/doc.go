@@ -4,31 +4,12 @@
 package control
 
 import (
-	"image/color"
+	"math"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/theme"
-
-	"understructure/app/ui/picture"
 )
-
-// The colours that a theme must have for these widgets, beside those of the toolkit.
-const (
-	ColorInk    fyne.ThemeColorName = "understructure.ink"
-	ColorFaint  fyne.ThemeColorName = "understructure.faint"
-	ColorSkin   fyne.ThemeColorName = "understructure.skin"
-	ColorStrain fyne.ThemeColorName = "understructure.strain"
-	ColorSlack  fyne.ThemeColorName = "understructure.slack"
-)
-
-// palette reads the picture's colours from the theme in force.
-func palette() picture.Palette {
-	c := func(n fyne.ThemeColorName) color.NRGBA {
-		return color.NRGBAModel.Convert(theme.Color(n)).(color.NRGBA)
-	}
-	return picture.Palette{Ink: c(ColorInk), Faint: c(ColorFaint), Skin: c(ColorSkin), Strain: c(ColorStrain), Slack: c(ColorSlack)}
-}
 
 // words makes a line of text as small as a caption.
 func words(text string, colour fyne.ThemeColorName, bold bool) *canvas.Text {
@@ -38,12 +19,15 @@ func words(text string, colour fyne.ThemeColorName, bold bool) *canvas.Text {
 	return t
 }
 
-// place puts an object with its middle at y and its left, middle or right (align 0, 0.5, 1) at x.
+// place puts an object with its middle at y and its left, middle or right (align 0, 0.5, 1) at x,
+// on whole units: words that begin between two pixels are blurred.
 func place(o fyne.CanvasObject, x, y, align float32) {
 	size := o.MinSize()
 	o.Resize(size)
-	o.Move(fyne.NewPos(x-align*size.Width, y-size.Height/2))
+	o.Move(fyne.NewPos(round(x-align*size.Width), round(y-size.Height/2)))
 }
+
+func round(x float32) float32 { return float32(math.Round(float64(x))) }
 
 // line makes a straight line between two points.
 func line(x0, y0, x1, y1 float32, colour fyne.ThemeColorName, width float32) *canvas.Line {

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
+	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
 )
 
@@ -21,8 +22,9 @@ type Tape struct {
 }
 
 // Rule says how the height rule is marked: a tick every Step millimetres, a number at every
-// Count-th of them, which is its height divided by Unit.
+// Count-th of them, which is its height divided by Unit, and over all of it the unit's name.
 type Rule struct {
+	Name  string
 	Step  float64
 	Count int
 	Unit  float64
@@ -46,7 +48,7 @@ type Elevation struct {
 
 // NewElevation returns an empty one.
 func NewElevation() *Elevation {
-	e := &Elevation{OnPicked: func(string) {}}
+	e := &Elevation{body: new(picture.Body), OnPicked: func(string) {}}
 	e.ExtendBaseWidget(e)
 	return e
 }
@@ -141,7 +143,7 @@ func (e *Elevation) paint(w, h int) image.Image {
 	pixels := float64(w) / float64(e.Size().Width)
 	for v, f := range a.frames {
 		f := picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels}
-		e.body.Elevation(img, picture.View(v), f, palette())
+		e.body.Elevation(img, picture.View(v), f, look.Palette())
 	}
 	return img
 }

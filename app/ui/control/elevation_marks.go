@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
 
+	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
 )
 
@@ -82,25 +83,28 @@ func (r *elevationRenderer) markRule(a arrangement) {
 		return
 	}
 	first, last := int(math.Ceil(b.Low.Z/rule.Step)), int(math.Floor(b.High.Z/rule.Step))
-	r.add(line(a.rule, y(float64(first)*rule.Step), a.rule, y(float64(last)*rule.Step), ColorFaint, 1))
+	r.add(line(a.rule, y(float64(first)*rule.Step), a.rule, y(float64(last)*rule.Step), look.ColorFaint, 1))
 	for n := first; n <= last; n++ {
 		z := float64(n) * rule.Step
 		long := float32(4)
 		if n%rule.Count == 0 {
 			long = 8
-			number := words(fmt.Sprintf("%.0f", z/rule.Unit), ColorFaint, false)
+			number := words(fmt.Sprintf("%.0f", z/rule.Unit), look.ColorFaint, false)
 			place(number, a.rule-long-3, y(z), 1)
 			r.add(number)
 		}
-		r.add(line(a.rule-long, y(z), a.rule, y(z), ColorFaint, 1))
+		r.add(line(a.rule-long, y(z), a.rule, y(z), look.ColorFaint, 1))
 	}
+	name := words(rule.Name, look.ColorFaint, false)
+	place(name, a.rule, y(float64(last)*rule.Step)-rowHeight, 1)
+	r.add(name)
 }
 
 func (r *elevationRenderer) markNames(a arrangement) {
 	for v, name := range []string{"front", "left side"} {
 		left, right := r.e.body.Width(picture.View(v))
 		f := a.frames[v]
-		t := words(name, ColorFaint, false)
+		t := words(name, look.ColorFaint, false)
 		place(t, float32(f.X+(left+right)/2*f.Scale), float32(f.Y-r.e.body.Low.Z*f.Scale)+16, 0.5)
 		r.add(t)
 	}
@@ -108,22 +112,22 @@ func (r *elevationRenderer) markNames(a arrangement) {
 
 func (r *elevationRenderer) markHeads(a arrangement) {
 	for i, head := range []string{"garment", "built", "clearance"} {
-		t := words(head, ColorFaint, false)
-		place(t, a.table+nameWidth+float32(i+1)*numberWidth-4, a.headY(), 1)
+		t := words(head, look.ColorFaint, false)
+		place(t, a.table+columns[i], a.headY(), 1)
 		r.add(t)
 	}
 }
 
 func (r *elevationRenderer) markTape(a arrangement, i int, t Tape) {
-	colour, width := ColorFaint, float32(1)
+	colour, width := look.ColorFaint, float32(1)
 	picked := t.Name == r.e.picked
 	switch {
 	case picked:
 		colour, width = theme.ColorNamePrimary, 2.2
 	case t.Strains:
-		colour, width = ColorStrain, 1.6
+		colour, width = look.ColorStrain, 1.6
 	case t.Name == r.e.hovered:
-		colour = ColorInk
+		colour = look.ColorInk
 	}
 	if picked || t.Name == r.e.hovered {
 		r.markRow(a.rows[i], a.table, picked)
@@ -166,16 +170,16 @@ func (r *elevationRenderer) markRow(y, table float32, picked bool) {
 }
 
 func (r *elevationRenderer) markWords(a arrangement, i int, t Tape, picked bool) {
-	name := words(t.Name, ColorInk, picked)
+	name := words(t.Name, look.ColorInk, picked)
 	place(name, a.table+6, a.rows[i], 0)
 	r.add(name)
 	for n, text := range []string{t.Taken, t.Built, t.Clearance} {
-		colour, bold := ColorInk, picked
+		colour, bold := look.ColorInk, picked
 		if n == 2 && t.Strains {
-			colour, bold = ColorStrain, true
+			colour, bold = look.ColorStrain, true
 		}
 		number := words(text, colour, bold)
-		place(number, a.table+nameWidth+float32(n+1)*numberWidth-4, a.rows[i], 1)
+		place(number, a.table+columns[n], a.rows[i], 1)
 		r.add(number)
 	}
 }

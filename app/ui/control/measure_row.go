@@ -173,7 +173,7 @@ func (e *measureEntry) FocusGained() {
 func (e *measureEntry) FocusLost() {
 	e.Entry.FocusLost()
 	e.focused = false
-	e.row.list.help.SetText("")
+	e.row.list.help.SetText(idle)
 	e.row.list.OnDone()
 	if e.row.err == nil {
 		e.row.write()

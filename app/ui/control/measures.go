@@ -1,7 +1,6 @@
 package control
 
 import (
-	"strings"
 	"unicode"
 	"unicode/utf8"
 
@@ -38,11 +37,14 @@ type MeasureList struct {
 	help   *widget.Label
 }
 
+// idle is said while no entry is being typed in.
+const idle = "Leave empty what was not taken. A grey value is drawn from statistics, or is the usual choice."
+
 // NewMeasureList returns an empty list.
 func NewMeasureList() *MeasureList {
 	l := &MeasureList{
 		OnChanged: func(string, *float64) {}, OnDone: func() {},
-		box: container.NewVBox(), help: widget.NewLabel(""),
+		box: container.NewVBox(), help: widget.NewLabel(idle),
 	}
 	l.help.Wrapping = fyne.TextWrapWord
 	l.help.SizeName = theme.SizeNameCaptionText
@@ -136,16 +138,13 @@ func (l *MeasureList) reveal(r *measureRow) {
 
 // CreateRenderer is for the toolkit.
 func (l *MeasureList) CreateRenderer() fyne.WidgetRenderer {
-	foot := container.NewStack(tall(3), l.help)
+	foot := container.NewVScroll(l.help) // keeps its height whatever the help says
+	foot.SetMinSize(fyne.NewSize(0, helpHeight))
 	return widget.NewSimpleRenderer(container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), foot), nil, nil, l.scroll))
 }
 
-// tall is an empty thing as high as so many lines of small text, so that help does not move the list.
-func tall(lines int) fyne.CanvasObject {
-	text := widget.NewLabel(strings.Repeat("\n", lines-1))
-	text.SizeName = theme.SizeNameCaptionText
-	return text
-}
+// helpHeight holds three lines of small text.
+const helpHeight = 64
 
 // sentence begins with a capital.
 func sentence(s string) string {

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
 )
 
@@ -26,7 +27,7 @@ type Section struct {
 
 // NewSection returns an empty one.
 func NewSection() *Section {
-	s := &Section{layer: container.NewWithoutLayout()}
+	s := &Section{body: new(picture.Body), layer: container.NewWithoutLayout()}
 	s.raster = canvas.NewRaster(s.paint)
 	s.ExtendBaseWidget(s)
 	return s
@@ -58,7 +59,7 @@ func (s *Section) paint(w, h int) image.Image {
 		return img
 	}
 	f, pixels := s.frame(s.Size()), float64(w)/float64(s.Size().Width)
-	s.body.Section(img, s.height, picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels}, palette())
+	s.body.Section(img, s.height, picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels}, look.Palette())
 	return img
 }
 
@@ -76,7 +77,7 @@ func (s *Section) mark() {
 }
 
 func (s *Section) word(text string, x, y float32) {
-	t := words(text, ColorFaint, false)
+	t := words(text, look.ColorFaint, false)
 	place(t, x, y, 0.5)
 	s.layer.Add(t)
 }
@@ -107,14 +108,14 @@ func (r sectionRenderer) Refresh() {
 // NewLegend returns the key to the lines and colours of the pictures; what the figure does not have is left out.
 func NewLegend(withForm, withCore bool) fyne.CanvasObject {
 	keys := []fyne.CanvasObject{
-		key("garment, inside", ColorInk, false), key("mount as built", ColorSkin, true),
-		key("strain", ColorStrain, true), key("slack", ColorSlack, true),
+		key("garment, inside", look.ColorInk, false), key("mount as built", look.ColorSkin, true),
+		key("strain", look.ColorStrain, true), key("slack", look.ColorSlack, true),
 	}
 	if withForm {
-		keys = append(keys, key("form", ColorFaint, false))
+		keys = append(keys, key("form", look.ColorFaint, false))
 	}
 	if withCore {
-		keys = append(keys, key("foam", ColorFaint, false))
+		keys = append(keys, key("foam", look.ColorFaint, false))
 	}
 	return container.NewGridWithColumns(2, keys...)
 }
@@ -127,5 +128,5 @@ func key(name string, colour fyne.ThemeColorName, area bool) fyne.CanvasObject {
 		swatch.CornerRadius = 2
 	}
 	swatch.SetMinSize(fyne.NewSize(16, height))
-	return container.NewHBox(container.NewCenter(swatch), words(name, ColorInk, false))
+	return container.NewHBox(container.NewCenter(swatch), words(name, look.ColorInk, false))
 }

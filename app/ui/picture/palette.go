@@ -5,8 +5,8 @@ import (
 	"math"
 )
 
-// Palette holds the colours of a picture. Strain and slack differ in lightness from each other and
-// from the quiet middle as well as in hue, so that they are told apart without red and green.
+// Palette holds the colours of a picture. Strain, slack and the quiet middle differ in lightness as
+// well as in hue, so that eyes that see no red, no green or no colour at all tell them apart.
 type Palette struct {
 	Ink    color.NRGBA // outlines of the garment, tapes
 	Faint  color.NRGBA // form, rules, axes
@@ -27,9 +27,9 @@ var (
 	Dark = Palette{
 		Ink:    color.NRGBA{0xf0, 0xeb, 0xe2, 0xff},
 		Faint:  color.NRGBA{0x8d, 0x88, 0x82, 0xff},
-		Skin:   color.NRGBA{0xb9, 0xae, 0x9c, 0xff},
+		Skin:   color.NRGBA{0x90, 0x87, 0x79, 0xff},
 		Strain: color.NRGBA{0xff, 0x8a, 0x4c, 0xff},
-		Slack:  color.NRGBA{0x4f, 0x86, 0xdd, 0xff},
+		Slack:  color.NRGBA{0x2c, 0x62, 0xc0, 0xff},
 	}
 )
 

@@ -15,14 +15,14 @@ import (
 type pen struct {
 	img  *image.RGBA
 	mask *image.Alpha
+	wet  image.Rectangle // what of the mask is not empty
 }
 
-func newMask(r image.Rectangle) *image.Alpha { return image.NewAlpha(r) }
+func newPen(img *image.RGBA) *pen { return &pen{img: img, mask: image.NewAlpha(img.Rect)} }
 
 // line draws an open line through the points, in pixels; a dash of 0 is a full line, otherwise
 // dashes and gaps are that many widths long.
-func (p pen) line(pts []plane.Point, c color.NRGBA, width, dash float64) {
-	clear(p.mask.Pix)
+func (p *pen) line(pts []plane.Point, c color.NRGBA, width, dash float64) {
 	walked := 0.0
 	for i := 1; i < len(pts); i++ {
 		a, b := pts[i-1], pts[i]
@@ -35,7 +35,7 @@ func (p pen) line(pts []plane.Point, c color.NRGBA, width, dash float64) {
 }
 
 // closed draws a line round a ring.
-func (p pen) closed(r plane.Ring, c color.NRGBA, width, dash float64) {
+func (p *pen) closed(r plane.Ring, c color.NRGBA, width, dash float64) {
 	if len(r) > 0 {
 		p.line(append(r[:len(r):len(r)], r[0]), c, width, dash)
 	}
@@ -57,12 +57,13 @@ func dashes(a, b plane.Point, walked, length float64) [][2]plane.Point {
 	return out
 }
 
-func (p pen) cover(a, b plane.Point, half float64) {
+func (p *pen) cover(a, b plane.Point, half float64) {
 	reach := half + 1
 	box := image.Rect(
 		int(math.Floor(min(a.X, b.X)-reach)), int(math.Floor(min(a.Y, b.Y)-reach)),
 		int(math.Ceil(max(a.X, b.X)+reach)), int(math.Ceil(max(a.Y, b.Y)+reach)),
 	).Intersect(p.mask.Rect)
+	p.wet = p.wet.Union(box)
 	along := b.Sub(a)
 	square := max(along.Dot(along), 1e-12)
 	for y := box.Min.Y; y < box.Max.Y; y++ {
@@ -77,18 +78,23 @@ func (p pen) cover(a, b plane.Point, half float64) {
 	}
 }
 
-func (p pen) ink(c color.NRGBA) {
-	for i, cover := range p.mask.Pix {
-		if cover > 0 {
-			w := p.mask.Rect.Dx()
-			blend(p.img, p.mask.Rect.Min.X+i%w, p.mask.Rect.Min.Y+i/w, c, float64(cover)/255)
+// ink lays the colour wherever the mask is covered, and empties it.
+func (p *pen) ink(c color.NRGBA) {
+	for y := p.wet.Min.Y; y < p.wet.Max.Y; y++ {
+		row := p.mask.Pix[p.mask.PixOffset(p.wet.Min.X, y):p.mask.PixOffset(p.wet.Max.X, y)]
+		for i, cover := range row {
+			if cover > 0 {
+				blend(p.img, p.wet.Min.X+i, y, c, float64(cover)/255)
+			}
 		}
+		clear(row)
 	}
+	p.wet = image.Rectangle{}
 }
 
 // filled returns how much of each pixel lies inside the ring.
 func filled(size image.Rectangle, r plane.Ring) *image.Alpha {
-	mask := newMask(size)
+	mask := image.NewAlpha(size)
 	if len(r) < 3 {
 		return mask
 	}
@@ -105,8 +111,16 @@ func filled(size image.Rectangle, r plane.Ring) *image.Alpha {
 // blend lays a colour over a pixel, as much as cover says.
 func blend(img *image.RGBA, x, y int, c color.NRGBA, cover float64) {
 	i := img.PixOffset(x, y)
+	pix := img.Pix[i : i+4 : i+4]
 	a := cover * float64(c.A) / 255
-	for k, v := range [4]uint8{c.R, c.G, c.B, 255} {
-		img.Pix[i+k] = uint8(math.Round(float64(img.Pix[i+k])*(1-a) + float64(v)*a))
+	if a >= 1 {
+		pix[0], pix[1], pix[2], pix[3] = c.R, c.G, c.B, 255
+		return
 	}
+	pix[0], pix[1] = over(pix[0], c.R, a), over(pix[1], c.G, a)
+	pix[2], pix[3] = over(pix[2], c.B, a), over(pix[3], 255, a)
+}
+
+func over(below, above uint8, a float64) uint8 {
+	return uint8(float64(below) + (float64(above)-float64(below))*a + 0.5)
 }

@@ -15,8 +15,12 @@ func (b *Body) Section(img *image.RGBA, z float64, f Frame, p Palette) {
 		return
 	}
 	built, garment := f.lay(b.Ring(Built, z)), f.lay(b.Ring(Garment, z))
-	b.fillGap(img, filled(img.Rect, built), filled(img.Rect, garment), p)
-	pen := pen{img: img, mask: newMask(img.Rect)}
+	mount, cloth := filled(img.Rect, built), filled(img.Rect, garment)
+	if len(garment) == 0 {
+		cloth = mount // nothing to compare with
+	}
+	fillGap(img, mount, cloth, p)
+	pen := newPen(img)
 	width := max(1.2, 1.6*f.Scale)
 	pen.closed(f.lay(b.Ring(Core, z)), p.Faint, width, 3)
 	pen.closed(f.lay(b.Ring(Form, z)), p.Faint, width, 3)
@@ -30,28 +34,24 @@ func (f Frame) lay(r plane.Ring) plane.Ring {
 }
 
 // fillGap colours each pixel by what lies over it: mount and garment, one of them, or neither.
-func (b *Body) fillGap(img *image.RGBA, built, garment *image.Alpha, p Palette) {
-	noGarment := true
-	for _, g := range garment.Pix {
-		noGarment = noGarment && g == 0
-	}
+func fillGap(img *image.RGBA, built, garment *image.Alpha, p Palette) {
 	room := p.Slack
 	room.A = 0x66
-	for i := range built.Pix {
-		m, g := float64(built.Pix[i])/255, float64(garment.Pix[i])/255
-		if m == 0 && g == 0 {
+	w := img.Rect.Dx()
+	for i, b := range built.Pix {
+		g := garment.Pix[i]
+		if b == 0 && g == 0 {
 			continue
 		}
-		if noGarment {
-			g = m
-		}
-		x, y := img.Rect.Min.X+i%img.Rect.Dx(), img.Rect.Min.Y+i/img.Rect.Dx()
-		layers := []struct {
+		x, y := img.Rect.Min.X+i%w, img.Rect.Min.Y+i/w
+		mount, cloth := float64(b)/255, float64(g)/255
+		for _, l := range [3]struct {
 			c     color.NRGBA
 			cover float64
-		}{{room, g * (1 - m)}, {p.Strain, m * (1 - g)}, {p.Skin, m * g}}
-		for _, l := range layers {
-			blend(img, x, y, l.c, l.cover)
+		}{{room, cloth * (1 - mount)}, {p.Strain, mount * (1 - cloth)}, {p.Skin, mount * cloth}} {
+			if l.cover > 0 {
+				blend(img, x, y, l.c, l.cover)
+			}
 		}
 	}
 }

@@ -21,7 +21,7 @@ func (b *Body) Elevation(img *image.RGBA, v View, f Frame, p Palette) {
 		return
 	}
 	b.shade(img, v, f, p)
-	pen := pen{img: img, mask: newMask(img.Rect)}
+	pen := newPen(img)
 	width := max(1, 1.1*f.Scale)
 	b.trace(pen, b.edges[Core][v], f, p.Faint, width, 4)
 	b.trace(pen, b.edges[Form][v], f, p.Faint, width, 4)
@@ -29,7 +29,7 @@ func (b *Body) Elevation(img *image.RGBA, v View, f Frame, p Palette) {
 }
 
 // trace draws both sides of a silhouette; the gap of its dashes is in line widths, 0 for a full line.
-func (b *Body) trace(pen pen, edge []span, f Frame, c color.NRGBA, width, dash float64) {
+func (b *Body) trace(pen *pen, edge []span, f Frame, c color.NRGBA, width, dash float64) {
 	var left, right []plane.Point
 	for _, s := range edge {
 		left = append(left, f.at(s.left, s.height))

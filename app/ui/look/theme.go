@@ -1,4 +1,6 @@
-package ui
+// Package look is the program's appearance: its colours, light and dark, and its sizes.
+// It does not lay anything out.
+package look
 
 import (
 	"image/color"
@@ -6,7 +8,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/theme"
 
-	"understructure/app/ui/control"
 	"understructure/app/ui/picture"
 )
 
@@ -20,13 +21,31 @@ const (
 	Dark      Appearance = "dark"
 )
 
+// The colours of the pictures, beside those of the toolkit.
+const (
+	ColorInk    fyne.ThemeColorName = "understructure.ink"
+	ColorFaint  fyne.ThemeColorName = "understructure.faint"
+	ColorSkin   fyne.ThemeColorName = "understructure.skin"
+	ColorStrain fyne.ThemeColorName = "understructure.strain"
+	ColorSlack  fyne.ThemeColorName = "understructure.slack"
+)
+
 // look is the program's theme: the toolkit's with our colours and a little less air.
 type look struct {
 	fyne.Theme
 	appearance Appearance
 }
 
-func newLook(a Appearance) fyne.Theme { return look{theme.DefaultTheme(), a} }
+// New returns the theme.
+func New(a Appearance) fyne.Theme { return look{theme.DefaultTheme(), a} }
+
+// Palette reads the picture's colours from the theme in force.
+func Palette() picture.Palette {
+	c := func(n fyne.ThemeColorName) color.NRGBA {
+		return color.NRGBAModel.Convert(theme.Color(n)).(color.NRGBA)
+	}
+	return picture.Palette{Ink: c(ColorInk), Faint: c(ColorFaint), Skin: c(ColorSkin), Strain: c(ColorStrain), Slack: c(ColorSlack)}
+}
 
 // shades are the colours of one variant.
 type shades struct {
@@ -55,6 +74,7 @@ var (
 		theme.ColorNameHeaderBackground:    rgb(0xf3efe8),
 		theme.ColorNameMenuBackground:      rgb(0xfffdfa),
 		theme.ColorNameOverlayBackground:   rgb(0xfffdfa),
+		theme.ColorNameShadow:              rgba(0x2c2a2938),
 		theme.ColorNameHover:               rgba(0x2c2a2912),
 		theme.ColorNamePrimary:             rgb(0x1f6357),
 		theme.ColorNameForegroundOnPrimary: rgb(0xffffff),
@@ -75,6 +95,7 @@ var (
 		theme.ColorNameHeaderBackground:    rgb(0x242629),
 		theme.ColorNameMenuBackground:      rgb(0x292b2e),
 		theme.ColorNameOverlayBackground:   rgb(0x292b2e),
+		theme.ColorNameShadow:              rgba(0x00000040),
 		theme.ColorNameHover:               rgba(0xffffff14),
 		theme.ColorNamePrimary:             rgb(0x7cc4b4),
 		theme.ColorNameForegroundOnPrimary: rgb(0x10201d),
@@ -108,8 +129,8 @@ func (l look) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 
 func pictureColour(p picture.Palette, n fyne.ThemeColorName) (color.Color, bool) {
 	c, ok := map[fyne.ThemeColorName]color.NRGBA{
-		control.ColorInk: p.Ink, control.ColorFaint: p.Faint, control.ColorSkin: p.Skin,
-		control.ColorStrain: p.Strain, control.ColorSlack: p.Slack,
+		ColorInk: p.Ink, ColorFaint: p.Faint, ColorSkin: p.Skin,
+		ColorStrain: p.Strain, ColorSlack: p.Slack,
 	}[n]
 	return c, ok
 }
