@@ -42,24 +42,27 @@ func table(path, group string, rows []measure.Measure, sheet func(*record.Record
 	return out
 }
 
+// choice makes a field of the mount from its limits.
+func choice(path, label, group, where string, l record.Limit, slot func(*record.Record) slot) Field {
+	return Field{Path: path, Label: label, Group: group, Where: where, Min: l.Least, Max: l.Most, slot: slot}
+}
+
 // mount lists the choices of the build that are numbers.
 func mount(r record.Record) []Field {
 	at := func(p func(*record.Record) **float64) func(*record.Record) slot {
 		return func(r *record.Record) slot { return inPointer{p(r)} }
 	}
+	mass := choice("garment.mass_kg", "mass of the garment", "fit", "For the check whether the stand could tip over.",
+		record.MassLimit, at(func(r *record.Record) **float64 { return &r.Garment.MassKg }))
+	mass.Kind = Mass
 	fields := []Field{
-		{Path: "mount.ease", Label: "ease", Group: "fit", Min: 0, Max: 300,
-			Where: "How much larger the garment is to be than the mount, all the way round.",
-			slot:  at(func(r *record.Record) **float64 { return &r.Mount.Ease.All })},
-		{Path: "mount.tape_error", Label: "tape error", Group: "fit", Min: 0, Max: 50,
-			Where: "By how much a girth may have been misread, more often than not.",
-			slot:  at(func(r *record.Record) **float64 { return &r.Mount.TapeError })},
-		{Path: "garment.mass_kg", Label: "mass of the garment", Group: "fit", Kind: Mass, Min: 0, Max: 60,
-			Where: "For the check whether the stand could tip over.",
-			slot:  at(func(r *record.Record) **float64 { return &r.Garment.MassKg })},
-		{Path: "mount.cover.thickness", Label: "cover thickness", Group: "materials", Min: 0, Max: 20,
-			Where: "Of the smooth jersey or silk that goes over everything.",
-			slot:  at(func(r *record.Record) **float64 { return &r.Mount.Cover })},
+		choice("mount.ease", "ease", "fit", "How much larger the garment is to be than the mount, all the way round.",
+			record.EaseLimit, at(func(r *record.Record) **float64 { return &r.Mount.Ease.All })),
+		choice("mount.tape_error", "tape error", "fit", "How far two readings of one girth usually lie apart (one standard deviation).",
+			record.TapeErrorLimit, at(func(r *record.Record) **float64 { return &r.Mount.TapeError })),
+		mass,
+		choice("mount.cover.thickness", "cover thickness", "materials", "Of the smooth jersey or silk that goes over everything; 0 is no cover.",
+			record.CoverLimit, at(func(r *record.Record) **float64 { return &r.Mount.Cover })),
 	}
 	if r.Mount.Build == "slices" {
 		return append(fields, planks()...)
@@ -69,17 +72,14 @@ func mount(r record.Record) []Field {
 
 // planks lists what is known of the foam; its slots make the plank when a first value is set.
 func planks() []Field {
-	field := func(key, label, where string, least, most float64, p func(*record.Plank) **float64) Field {
-		return Field{
-			Path: "mount.plank." + key, Label: label, Where: where, Group: "plank", Min: least, Max: most,
-			slot: func(r *record.Record) slot { return inPlank{r, p} },
-		}
+	field := func(key, label, where string, l record.Limit, p func(*record.Plank) **float64) Field {
+		return choice("mount.plank."+key, label, "plank", where, l, func(r *record.Record) slot { return inPlank{r, p} })
 	}
 	return []Field{
-		field("thickness", "plank thickness", "Of the foam that the slices are cut from.", 5, 200, func(p *record.Plank) **float64 { return &p.Thickness }),
-		field("length", "plank length", "The longer side of a plank.", 100, 5000, func(p *record.Plank) **float64 { return &p.Length }),
-		field("width", "plank width", "The shorter side of a plank.", 100, 3000, func(p *record.Plank) **float64 { return &p.Width }),
-		field("pole", "pole diameter", "Of the pole that goes through every slice.", 5, 120, func(p *record.Plank) **float64 { return &p.Pole }),
+		field("thickness", "plank thickness", "Of the foam that the slices are cut from.", record.PlankLimit, func(p *record.Plank) **float64 { return &p.Thickness }),
+		field("length", "plank length", "The longer side of a plank.", record.PlankSideLimit, func(p *record.Plank) **float64 { return &p.Length }),
+		field("width", "plank width", "The shorter side of a plank.", record.PlankSideLimit, func(p *record.Plank) **float64 { return &p.Width }),
+		field("pole", "pole diameter", "Of the pole that goes through every slice; 0 is no pole.", record.PoleLimit, func(p *record.Plank) **float64 { return &p.Pole }),
 	}
 }
 
