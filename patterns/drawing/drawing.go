@@ -97,12 +97,21 @@ func (w Word) Corners() []plane.Point {
 
 // Upright returns the word on the same place, turned by half where it would stand on its head.
 func (w Word) Upright() Word {
-	if math.Cos(w.Turn) > -1e-9 && math.Sin(w.Turn) > -1+1e-9 {
+	if !OnItsHead(w.Along()) {
 		return w
 	}
 	w.At = w.At.Add(w.Along().Mul(w.Width())).Add(w.up().Mul(fonts.CapHeight * w.Size))
 	w.Turn -= math.Pi
 	return w
+}
+
+// steep is the cosine of the steepest line, 80 degrees, that is still read from left to right; steeper
+// ones are read upward.
+const steep = 0.17
+
+// OnItsHead reports whether words along a direction of length 1 would have to be read from below.
+func OnItsHead(d plane.Point) bool {
+	return d.X < -steep || d.X <= steep && d.Y < 0
 }
 
 func (w Word) up() plane.Point { return plane.Point{X: -math.Sin(w.Turn), Y: math.Cos(w.Turn)} }

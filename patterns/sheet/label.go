@@ -188,7 +188,7 @@ func (f *free) along(run []plane.Point, text string, size, clear float64) (drawi
 
 // upright is the direction of a line in which words on it do not stand on their heads.
 func upright(d plane.Point) float64 {
-	if d.X < -1e-9 || math.Abs(d.X) <= 1e-9 && d.Y < 0 {
+	if drawing.OnItsHead(d) {
 		d = d.Mul(-1)
 	}
 	return math.Atan2(d.Y, d.X)
