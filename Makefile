@@ -1,0 +1,49 @@
+# make run    the window on the demonstration record; without a display, its templates in out/demo
+# make test   every test
+# make bench  the benchmarks
+# make fuzz   half a minute of hostile input for every decoder
+# make lint   gofmt, go vet, staticcheck
+# make tools  install what a bare Debian or Ubuntu lacks (the targets above do it by themselves)
+
+DEMO := assets/demo-1872-bodice.json
+OUT  := out/demo
+
+# For the window: a C compiler and the headers of X and OpenGL.
+WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr-dev libxinerama-dev libxi-dev libxxf86vm-dev
+# For the tests: programs that read what we write, and were not written by us.
+JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin
+
+.PHONY: run test bench fuzz lint tools
+.DEFAULT_GOAL := run
+
+run:
+ifeq ($(DISPLAY)$(WAYLAND_DISPLAY),)
+	@CGO_ENABLED=0 go build -o understructure ./cmd/understructure
+	@./understructure templates $(DEMO) --to $(OUT)
+	@echo "There is no display for the window. The demonstration's templates are in $(CURDIR)/$(OUT)"
+else
+	@sh .ci/install $(WINDOW)
+	CGO_ENABLED=1 go build -o understructure ./cmd/understructure
+	./understructure $(DEMO)
+endif
+
+test: tools
+	go test ./...
+
+bench:
+	go test -run '^$$' -bench . -benchmem ./geometry/... ./patterns/... ./app/...
+
+# go test fuzzes one target at a time.
+fuzz:
+	@grep -rhoE --include='*_test.go' '^func Fuzz[A-Za-z0-9_]+' . | sed 's/func //' | sort -u | while read -r target; do \
+		for folder in $$(grep -rlE --include='*_test.go' "^func $$target\(" . | xargs -n1 dirname | sort -u); do \
+			echo "$$folder $$target"; go test -run '^$$' -fuzz "^$$target$$" -fuzztime 30s "$$folder" || exit 1; \
+		done; done
+
+lint: tools
+	@test -z "$$(gofmt -l .)" || { echo "not gofmt'd:"; gofmt -l .; exit 1; }
+	go vet ./...
+	go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 ./...
+
+tools:
+	@sh .ci/install $(WINDOW) $(JUDGES)
