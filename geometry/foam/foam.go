@@ -7,7 +7,6 @@
 package foam
 
 import (
-	"fmt"
 	"math"
 
 	"understructure/geometry/plane"
@@ -31,6 +30,7 @@ type Slice struct {
 	Bottom, Top  float64
 	Lower, Upper section.Section // outlines of the bottom and the top face, finished
 	Pins         []Pin
+	Pole         *plane.Point // middle of the pole's hole; nil above the pole's end
 }
 
 // Pin is a hole for an alignment pin that enters the neighbour at one face.
@@ -65,7 +65,10 @@ func Heights(lo, hi, plank float64) []float64 {
 	return append(zs, hi)
 }
 
-// Cut slices a core between two heights. The error says which slice would be too small for the pole.
+// Cut slices a core between two heights for a pole of the given diameter, 0 for none. The
+// pole stands where it leaves most foam all the way up; slices near the neck that are too
+// small for it go on the pins alone. The error says when not even the lowest slice can
+// carry the pole.
 func Cut(core surface.Surface, lo, hi, plank, pole float64, step Step) ([]Slice, error) {
 	zs := Heights(lo, hi, plank)
 	out := make([]Slice, len(zs)-1)
@@ -77,26 +80,17 @@ func Cut(core surface.Surface, lo, hi, plank, pole float64, step Step) ([]Slice,
 		} else {
 			s.Lower, s.Upper = ruled(core, s.Bottom, s.Top)
 		}
-		if least := smallest(s); least < pole/2+wall {
-			return nil, fmt.Errorf("foam: slice %d would leave %.0f mm of foam beside the pole of %.0f mm; at least %.0f mm is needed", s.Number, least-pole/2, pole, wall)
-		}
 		out[k] = s
+	}
+	if pole > 0 {
+		if err := setPole(out, pole); err != nil {
+			return nil, err
+		}
 	}
 	for k := 1; k < len(out); k++ {
 		pin(&out[k-1], &out[k], pole)
 	}
 	return out, nil
-}
-
-// wall is the least foam beside the pole or a pin, mm: less tears out. Workshop habit, from memory.
-const wall = 10.0
-
-func smallest(s Slice) float64 {
-	least := math.Inf(1)
-	for j := range s.Lower {
-		least = math.Min(least, math.Min(s.Lower[j], s.Upper[j]))
-	}
-	return least
 }
 
 // between lists the heights at which a core is looked at inside one slice.
@@ -141,28 +135,16 @@ func ruled(core surface.Surface, lo, hi float64) (lower, upper section.Section) 
 	return a, b
 }
 
-// pin places two pins between neighbours, right and left, at different distances from the
-// pole so that a slice cannot be turned round or over by mistake.
-func pin(below, above *Slice, pole float64) {
-	for _, p := range []struct {
-		j    int
-		part float64
-	}{{section.Right, 0.62}, {section.Left, 0.5}} {
-		room := math.Min(below.Upper[p.j], above.Lower[p.j])
-		d := math.Min(math.Max(p.part*room, pole/2+wall), room-wall)
-		at := section.Direction(p.j).Mul(d)
-		below.Pins = append(below.Pins, Pin{at, true})
-		above.Pins = append(above.Pins, Pin{at, false})
-	}
-}
-
 // hair keeps the two rows at a step apart, mm.
 const hair = 1e-3
 
 // Skin is the stack as it stands, steps and all, its rows no more than gap apart.
 func Skin(slices []Slice, gap float64) surface.Surface {
 	var s surface.Surface
-	for _, sl := range slices {
+	for k, sl := range slices {
+		if k > 0 {
+			s = ledge(s, sl, gap)
+		}
 		for _, z := range surface.Rows(sl.Bottom+hair, sl.Top-hair, gap) {
 			t := (z - sl.Bottom) / sl.Thickness()
 			var r section.Section
@@ -171,6 +153,27 @@ func Skin(slices []Slice, gap float64) surface.Surface {
 			}
 			s.Z, s.R = append(s.Z, z), append(s.R, r)
 		}
+	}
+	return s
+}
+
+// ledge adds rows across the flat ring between the top of the stack and the next slice, so
+// that what lies on it is known; they rise by less than two hairs in all.
+func ledge(s surface.Surface, next Slice, gap float64) surface.Surface {
+	last := len(s.Z) - 1
+	from, z := s.R[last], s.Z[last]
+	wide := 0.0
+	for j := range from {
+		wide = math.Max(wide, math.Abs(from[j]-next.Lower[j]))
+	}
+	n := int(wide/(2*gap)) + 1
+	for k := 1; k < n; k++ {
+		t := float64(k) / float64(n)
+		var r section.Section
+		for j := range r {
+			r[j] = from[j] + (next.Lower[j]-from[j])*t
+		}
+		s.Z, s.R = append(s.Z, z+2*hair*t), append(s.R, r)
 	}
 	return s
 }

@@ -71,7 +71,7 @@ func TestPinsLieInsideBothNeighbours(t *testing.T) {
 					t.Errorf("slice %d: pin at %v lies outside", s.Number, p.At)
 				}
 			}
-			if p.At.Norm() < 16+5 {
+			if s.Pole != nil && p.At.Dist(*s.Pole) < 16+5 {
 				t.Errorf("slice %d: pin at %v meets the pole", s.Number, p.At)
 			}
 		}

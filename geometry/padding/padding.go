@@ -25,12 +25,15 @@ type Job struct {
 	Stock    []Sheet         // at least one
 	Cover    float64         // thickness of the cover, mm
 	From, To float64         // heights between which wadding may lie, mm
+
+	// Normals are the directions in which wadding builds up, one a point of the base. Nil
+	// means the base's own; a stepped core takes those of the smooth one it was cut from.
+	Normals surface.Shell
 }
 
 // Mount is the padding found. It is not changed once made.
 type Mount struct {
 	Job
-	Normals   surface.Shell
 	Thickness Field   // from the base to the wanted shape less the cover, along the normal
 	Layers    []Layer // in order of laying: the smallest first, the largest last
 	Built     surface.Surface
@@ -44,6 +47,30 @@ type Layer struct {
 	Thickness float64
 	Inside    Field // positive where the sheet lies, zero at its edge; mm of thickness
 	Under     Field // wadding beneath it, mm
+}
+
+// Share is the part of the base, counted in points, that the layer covers: 0 to 1.
+func (l Layer) Share() float64 {
+	n := 0
+	for i := range l.Inside {
+		n += count(l.Inside[i][:])
+	}
+	return float64(n) / float64(len(l.Inside)*section.Directions)
+}
+
+// ShareAt is the part of the way round that the layer covers in row i.
+func (l Layer) ShareAt(i int) float64 {
+	return float64(count(l.Inside[i][:])) / section.Directions
+}
+
+func count(inside []float64) int {
+	n := 0
+	for _, d := range inside {
+		if d > 0 {
+			n++
+		}
+	}
+	return n
 }
 
 // EdgeHalf is half the width over which an edge is feathered, mm: the sheet is thinned to
@@ -60,7 +87,10 @@ const lean = 0.25
 
 // Lay finds the padding.
 func Lay(job Job) Mount {
-	m := Mount{Job: job, Normals: job.Base.Normals()}
+	m := Mount{Job: job}
+	if m.Normals == nil {
+		m.Normals = job.Base.Normals()
+	}
 	m.Thickness = m.thickness()
 	s := m.newSolver()
 	s.solve()

@@ -2,21 +2,21 @@ package padding
 
 import (
 	"math"
+	"slices"
 
 	"understructure/geometry/curve"
-	"understructure/geometry/plane"
 	"understructure/geometry/section"
 	"understructure/geometry/surface"
 )
 
-// Rounding says, row by row, where a sheet ends: the k-th sheet from the outside, which
-// would fill the thickness from h−τ to h, lies where the thickness is at least h − φ·τ.
-// φ = 0 never lays a sheet that would not fit whole; φ = 1 always does.
+// Rounding says, height by height of the wanted shape, where a sheet ends: the k-th sheet
+// from the outside, which would fill the thickness from h−τ to h, lies where the thickness
+// is at least h − φ·τ. φ = 0 never lays a sheet that would not fit whole; φ = 1 always does.
 const leastRound, mostRound = -1.0, 1.0
 
-// below is how far under the wanted tape the built tape is aimed, mm, and tight how far
-// above or below that aim a row may stay.
-const below, tight = 1.5, 0.2
+// below is how far under the wanted tape the built tape is aimed, mm: the middle of what is
+// left of the 5 mm that a mount may be slack when the unevenness of whole sheets is taken off.
+const below = 1.5
 
 // solver holds what does not change while the rounding is sought.
 type solver struct {
@@ -25,12 +25,16 @@ type solver struct {
 	upto  []float64 // seq added up
 	bias  Field     // thickness, sides favoured
 	slope Field     // how fast it changes along the base, mm a mm
-	round []float64 // φ of each row
-	aim   []float64 // wanted tape of each row
+	at    Field     // where on the rows of the wanted skin the normal meets it: row and fraction
+	round []float64 // φ of each row of the wanted skin
+	want  []float64 // tape of each row of the wanted skin
 }
 
 func (m *Mount) newSolver() *solver {
-	s := &solver{m: m, seq: m.sequence(), round: make([]float64, len(m.Base.Z)), aim: make([]float64, len(m.Base.Z))}
+	s := &solver{m: m, seq: m.sequence(), round: make([]float64, len(m.Wanted.Z))}
+	for i := range m.Wanted.Z {
+		s.want = append(s.want, m.Wanted.R[i].Tape())
+	}
 	h := 0.0
 	for _, τ := range s.seq {
 		h += τ
@@ -47,7 +51,30 @@ func (m *Mount) newSolver() *solver {
 		}
 	}
 	s.slope = slopes(m.Base, s.bias)
+	s.at = s.meetings()
 	return s
+}
+
+// meetings says, for every point of the base, which row of the wanted skin its normal meets.
+func (s *solver) meetings() Field {
+	f := make(Field, len(s.m.Base.Z))
+	for i, z := range s.m.Base.Z {
+		for j := range section.Directions {
+			row, part := s.m.Wanted.Row(z + (s.m.Thickness[i][j]+s.m.Cover)*s.m.Normals[i][j].Z)
+			f[i][j] = float64(row) + part
+		}
+	}
+	return f
+}
+
+// rounding is φ at a point of the base.
+func (s *solver) rounding(i, j int) float64 {
+	row, part := math.Modf(s.at[i][j])
+	k := int(row)
+	if k+1 >= len(s.round) {
+		return s.round[len(s.round)-1]
+	}
+	return s.round[k] + (s.round[k+1]-s.round[k])*part
 }
 
 // slopes returns how fast a field changes along the skin, never less than flattest.
@@ -65,14 +92,33 @@ func slopes(base surface.Surface, f Field) Field {
 	return out
 }
 
-// inside is how far, in thickness, a place lies within the edge of sheet k.
-func (s *solver) inside(k, i, j int) float64 {
-	return s.bias[i][j] - s.upto[k] + s.round[i]*s.seq[k]
+// inside is how far, in thickness, a place with rounding φ lies within the edge of sheet k.
+func (s *solver) inside(k, i, j int, φ float64) float64 {
+	return s.bias[i][j] - s.upto[k] + φ*s.seq[k]
 }
 
 // share is how much of a sheet there is at a place: 1 well inside, 0 well outside, feathered between.
-func (s *solver) share(k, i, j int) float64 {
-	return math.Max(0, math.Min(1, 0.5+s.inside(k, i, j)/(2*EdgeHalf*s.slope[i][j])))
+func (s *solver) share(k, i, j int, φ float64) float64 {
+	return feather(s.inside(k, i, j, φ), s.slope[i][j])
+}
+
+// feather is how much of a sheet there is where it lies inside its edge by that much
+// thickness, the thickness changing by slope mm a mm.
+func feather(inside, slope float64) float64 {
+	return math.Max(0, math.Min(1, 0.5+inside/(2*EdgeHalf*slope)))
+}
+
+// stack is the wadding, in mm, where the thickness to fill is bias.
+func (s *solver) stack(bias, slope, φ float64) float64 {
+	d := 0.0
+	for k, τ := range s.seq {
+		c := feather(bias-s.upto[k]+φ*τ, slope)
+		if c == 0 {
+			break
+		}
+		d += τ * c
+	}
+	return d
 }
 
 // wadding is the wadding at a place, mm.
@@ -80,86 +126,105 @@ func (s *solver) wadding(i, j int) float64 {
 	if !s.m.open(i) {
 		return 0
 	}
-	d := 0.0
-	for k := range s.seq {
-		c := s.share(k, i, j)
-		if c == 0 {
-			break
-		}
-		d += s.seq[k] * c
-	}
-	return d
+	return s.stack(s.bias[i][j], s.slope[i][j], s.rounding(i, j))
 }
 
-// tape is the tape round row i with every point moved along its normal by d.
-func (s *solver) tape(i int, d func(j int) float64) float64 {
-	var p [section.Directions]plane.Point
-	for j := range p {
-		q := s.m.Base.Point(i, j).Add(s.m.Normals[i][j].Mul(d(j)))
-		p[j] = plane.Point{X: q.X, Y: q.Y}
-	}
-	return section.Around(&p)
-}
+// rounds is how often the aims are mended; most mounts need three.
+const rounds = 8
 
-// solve finds the rounding of every row, then cuts the mount level and mends the rows
-// whose neighbours, tilted into their height, have made the tape there too long.
+// solve finds the rounding of every height for itself, then cuts the mount level and mends
+// the aim where what stands at that height is not quite what was reckoned with.
 func (s *solver) solve() {
-	for i := range s.aim {
-		s.aim[i] = s.tape(i, func(j int) float64 { return s.m.Thickness[i][j] + s.m.Cover }) - below
+	faces := s.faces()
+	aim := make([]float64, len(s.want))
+	for i, want := range s.want {
+		aim[i] = want - below
 	}
-	s.settle()
-	for range 6 {
-		if !s.mend(s.built()) {
-			break
+	for range rounds {
+		for i := range faces {
+			s.round[i] = s.settle(&faces[i], aim[i])
 		}
-		s.settle()
-	}
-}
-
-// settle finds each row's rounding for its aim.
-func (s *solver) settle() {
-	for i := range s.round {
-		if !s.m.open(i) {
-			s.round[i] = leastRound
-			continue
-		}
-		off := func(φ float64) float64 {
-			s.round[i] = φ
-			return s.tape(i, func(j int) float64 { return s.wadding(i, j) + s.m.Cover }) - s.aim[i]
-		}
-		φ, err := curve.Root(off, leastRound, mostRound, 1e-3)
-		if err != nil { // less than no wadding, or more than there is
-			φ = leastRound
-			if off(mostRound) < 0 {
-				φ = mostRound
+		missed := false
+		for i, got := range s.tapes() {
+			if off := got - (s.want[i] - below); s.counts(i) && math.Abs(off) > tight {
+				aim[i] -= off
+				missed = true
 			}
 		}
-		s.round[i] = φ
+		if !missed {
+			break
+		}
+	}
+	s.lower()
+}
+
+// settle returns the φ with which the face of the mount at one height has the tape aimed at.
+func (s *solver) settle(f *face, aim float64) float64 {
+	off := func(φ float64) float64 {
+		ring := f.ring(s, φ)
+		return section.Around(&ring) - aim
+	}
+	φ, err := curve.Root(off, leastRound, mostRound, 1e-3)
+	if err == nil {
+		return φ
+	}
+	if off(mostRound) < 0 { // more than there is
+		return mostRound
+	}
+	return leastRound
+}
+
+// tight is how near to the aim is near enough, mm.
+const tight = 0.2
+
+// counts reports whether a row of the wanted skin lies where wadding may.
+func (s *solver) counts(i int) bool {
+	z := s.m.Wanted.Z[i]
+	return z >= s.m.From-1e-6 && z <= s.m.To+1e-6
+}
+
+// lower takes wadding away round every height where the tape is still longer than wanted:
+// rather slack than strain.
+func (s *solver) lower() {
+	for range rounds {
+		got := s.tapes()
+		sound := true
+		for i := range got {
+			if got[i] <= s.want[i] || !s.counts(i) {
+				continue
+			}
+			for k := max(i-2, 0); k <= min(i+2, len(got)-1); k++ {
+				if s.round[k] > leastRound {
+					s.round[k] = math.Max(leastRound, s.round[k]-0.05)
+					sound = false
+				}
+			}
+		}
+		if sound {
+			return
+		}
 	}
 }
 
-// mend moves the aim of every row by what a level cut of the mount there misses the wanted
-// tape by, and reports whether any missed by much.
-func (s *solver) mend(built surface.Surface) bool {
-	missed := false
-	for i, z := range s.m.Base.Z {
-		if !s.m.open(i) {
-			continue
-		}
-		want, got := s.m.Wanted.At(z), built.At(z)
-		if off := got.Tape() - (want.Tape() - below); math.Abs(off) > tight {
-			s.aim[i] -= off
-			missed = true
-		}
-	}
-	return missed
+// shell is every point of the base moved out by wadding and cover.
+func (s *solver) shell() surface.Shell {
+	return s.m.Base.Displaced(s.m.Normals, func(i, j int) float64 { return s.wadding(i, j) + s.m.Cover })
 }
 
-// built cuts the mount, cover and all, at the heights of the wanted skin.
-func (s *solver) built() surface.Surface {
-	shell := s.m.Base.Displaced(s.m.Normals, func(i, j int) float64 { return s.wadding(i, j) + s.m.Cover })
-	return shell.Surface(s.m.Wanted.Z, false)
+// tapes cuts the mount level at every row of the wanted skin and measures round it. Where
+// the mount has no slice the tape is as wanted.
+func (s *solver) tapes() []float64 {
+	got := slices.Clone(s.want)
+	for i, ring := range s.shell().Outer(s.m.Wanted.Z) {
+		if ring != nil {
+			got[i] = section.Around(ring)
+		}
+	}
+	return got
 }
+
+// built is the mount, cover and all, at the rows of the wanted skin.
+func (s *solver) built() surface.Surface { return s.shell().Surface(s.m.Wanted.Z, false) }
 
 // layers lists the sheets in order of laying, the innermost and smallest first.
 func (s *solver) layers() []Layer {
@@ -170,13 +235,14 @@ func (s *solver) layers() []Layer {
 		any := false
 		for i := range rows {
 			for j := range section.Directions {
-				l.Inside[i][j] = s.inside(k, i, j)
+				φ := s.rounding(i, j)
+				l.Inside[i][j] = s.inside(k, i, j, φ)
 				if !s.m.open(i) {
 					l.Inside[i][j] = -s.seq[k]
 				}
 				any = any || l.Inside[i][j] > 0
 				for under := k + 1; under < len(s.seq); under++ {
-					l.Under[i][j] += s.seq[under] * s.share(under, i, j)
+					l.Under[i][j] += s.seq[under] * s.share(under, i, j, φ)
 				}
 			}
 		}

@@ -37,6 +37,16 @@ func (p Point) Dist(q Point) float64 { return p.Sub(q).Norm() }
 // Lerp returns the point a fraction t of the way from p to q.
 func (p Point) Lerp(q Point, t float64) Point { return p.Add(q.Sub(p).Mul(t)) }
 
+// Nearest returns the point of the segment ab nearest to p.
+func Nearest(p, a, b Point) Point {
+	d := b.Sub(a)
+	l := d.Dot(d)
+	if l == 0 {
+		return a
+	}
+	return a.Lerp(b, math.Max(0, math.Min(1, p.Sub(a).Dot(d)/l)))
+}
+
 // MarshalJSON writes the point as [x,y] rounded to a ten-thousandth of a millimetre.
 func (p Point) MarshalJSON() ([]byte, error) { return marshalPair(p.X, p.Y), nil }
 

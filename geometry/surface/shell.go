@@ -2,6 +2,7 @@ package surface
 
 import (
 	"math"
+	"slices"
 
 	"understructure/geometry/plane"
 	"understructure/geometry/section"
@@ -45,55 +46,74 @@ func (s Surface) Displaced(normals Shell, d func(i, j int) float64) Shell {
 	return out
 }
 
-// Outer cuts the shell level at height z and keeps, in every column, the crossing
-// farthest from the axis: what a tape at that height would meet. It is false where a
-// column does not reach the height.
-func (sh Shell) Outer(z float64) (plane.Ring, bool) {
-	return sh.cut(z, func(far, d float64) bool { return d > far }, -1)
+// Outer cuts the shell level at rising heights and keeps, in every column, the crossing
+// farthest from the axis: what a tape at that height would meet. A slice is nil where a
+// column does not reach its height.
+func (sh Shell) Outer(heights []float64) []*[section.Directions]plane.Point {
+	return sh.cut(heights, func(far, d float64) bool { return d > far })
 }
 
 // Inner keeps the crossing nearest to the axis: what surely lies inside.
-func (sh Shell) Inner(z float64) (plane.Ring, bool) {
-	return sh.cut(z, func(near, d float64) bool { return d < near }, math.Inf(1))
+func (sh Shell) Inner(heights []float64) []*[section.Directions]plane.Point {
+	return sh.cut(heights, func(near, d float64) bool { return d < near })
 }
 
-func (sh Shell) cut(z float64, better func(best, d float64) bool, none float64) (plane.Ring, bool) {
-	ring := make(plane.Ring, section.Directions)
-	for j := range ring {
-		best := none
+// cut walks every column once, from its lowest row up, and notes each crossing.
+func (sh Shell) cut(heights []float64, better func(best, d float64) bool) []*[section.Directions]plane.Point {
+	n := len(heights)
+	rings := make([][section.Directions]plane.Point, n)
+	met := make([]int, n)
+	best := make([]float64, n)
+	for j := range section.Directions {
+		for k := range best {
+			best[k] = math.NaN()
+		}
 		for i := 1; i < len(sh); i++ {
 			a, b := &sh[i-1][j], &sh[i][j]
-			if (a.Z > z) == (b.Z > z) && a.Z != z && b.Z != z {
-				continue
+			lo, hi := math.Min(a.Z, b.Z), math.Max(a.Z, b.Z)
+			for k := firstAtLeast(heights, lo); k < n && heights[k] <= hi; k++ {
+				t := 0.0
+				if b.Z != a.Z {
+					t = (heights[k] - a.Z) / (b.Z - a.Z)
+				}
+				x, y := a.X+(b.X-a.X)*t, a.Y+(b.Y-a.Y)*t
+				d := x*x + y*y
+				if math.IsNaN(best[k]) {
+					met[k]++
+				} else if !better(best[k], d) {
+					continue
+				}
+				best[k] = d
+				rings[k][j] = plane.Point{X: x, Y: y}
 			}
-			p := *a
-			if a.Z != b.Z {
-				p = a.Lerp(*b, (z-a.Z)/(b.Z-a.Z))
-			}
-			if d := math.Hypot(p.X, p.Y); better(best, d) {
-				best = d
-				ring[j] = plane.Point{X: p.X, Y: p.Y}
-			}
-		}
-		if best == none {
-			return nil, false
 		}
 	}
-	return ring, true
+	out := make([]*[section.Directions]plane.Point, n)
+	for k := range out {
+		if met[k] == section.Directions {
+			out[k] = &rings[k]
+		}
+	}
+	return out
 }
 
-// Surface cuts the shell at each height and returns the skin through the outer crossings.
+func firstAtLeast(heights []float64, z float64) int {
+	k, _ := slices.BinarySearch(heights, z)
+	return k
+}
+
+// Surface cuts the shell at each height and returns the skin through the outer crossings, or the inner.
 // Heights that a column does not reach take the nearest height that every column does.
 func (sh Shell) Surface(heights []float64, inner bool) Surface {
 	s := Surface{Z: heights, R: make([]section.Section, len(heights))}
-	cut := sh.Outer
+	rings := sh.Outer(heights)
 	if inner {
-		cut = sh.Inner
+		rings = sh.Inner(heights)
 	}
 	known := make([]bool, len(heights))
-	for i, z := range heights {
-		if ring, ok := cut(z); ok {
-			s.R[i], known[i] = section.Of(ring), true
+	for i, ring := range rings {
+		if ring != nil {
+			s.R[i], known[i] = section.Of(ring[:]), true
 		}
 	}
 	spread(s.R, known)

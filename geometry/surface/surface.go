@@ -78,8 +78,9 @@ func (s Surface) Bottom() float64 { return s.Z[0] }
 // Top is the height of the last row.
 func (s Surface) Top() float64 { return s.Z[len(s.Z)-1] }
 
-// row returns the row at or below z and the fraction of the way to the next.
-func (s Surface) row(z float64) (i int, t float64) {
+// Row returns the row at or below z and the fraction of the way to the next; beyond the
+// ends it is the end itself.
+func (s Surface) Row(z float64) (i int, t float64) {
 	n := len(s.Z)
 	if z <= s.Z[0] {
 		return 0, 0
@@ -99,7 +100,7 @@ func (s Surface) row(z float64) (i int, t float64) {
 
 // At returns the slice at height z; beyond the ends it is the end slice.
 func (s Surface) At(z float64) section.Section {
-	i, t := s.row(z)
+	i, t := s.Row(z)
 	a, b := &s.R[i], &s.R[i+1]
 	var out section.Section
 	for j := range out {
@@ -108,10 +109,19 @@ func (s Surface) At(z float64) section.Section {
 	return out
 }
 
+// Resampled returns the skin known at other rows.
+func (s Surface) Resampled(rows []float64) Surface {
+	out := Surface{Z: rows, R: make([]section.Section, len(rows))}
+	for i, z := range rows {
+		out.R[i] = s.At(z)
+	}
+	return out
+}
+
 // Radius returns the distance from the axis in a direction given as a fraction of
 // Directions steps, at height z.
 func (s Surface) Radius(turn, z float64) float64 {
-	i, t := s.row(z)
+	i, t := s.Row(z)
 	f := math.Floor(turn)
 	u := turn - f
 	j := int(f) & (section.Directions - 1)
@@ -156,6 +166,27 @@ func (s Surface) Volume(lo, hi float64) float64 {
 	}
 	at = s.At(hi)
 	return v + slab(a0, at.Area(), hi-z0)
+}
+
+// Area is the area of the skin between two heights, in square millimetres.
+func (s Surface) Area(lo, hi float64) float64 {
+	rows := []float64{lo}
+	for _, z := range s.Z {
+		if z > lo && z < hi {
+			rows = append(rows, z)
+		}
+	}
+	p := s.Resampled(append(rows, hi))
+	a := 0.0
+	for i := 1; i < len(p.Z); i++ {
+		for j := range section.Directions {
+			k := (j + 1) & (section.Directions - 1)
+			across := p.Point(i, k).Sub(p.Point(i-1, j))
+			other := p.Point(i, j).Sub(p.Point(i-1, k))
+			a += across.Cross(other).Norm() / 2
+		}
+	}
+	return a
 }
 
 // slab is the volume between two like slices h apart (frustum of a cone, Heron of Alexandria).

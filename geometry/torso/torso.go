@@ -69,3 +69,7 @@ func Build(s measure.Sheet, w measure.Wearer, year int) (Torso, error) {
 	d.solveHeights()
 	return d.torso(), nil
 }
+
+// WaistHeight is where the waist of a standing figure usually is above the floor, from its
+// back: 2.6 times the nape's height above the waist (from memory; a bodice alone does not tell).
+func (t Torso) WaistHeight() float64 { return 2.6 * t.Nape.Z }

@@ -1,0 +1,83 @@
+// Package pipeline is the arrow from a record to a mount, as one function: measurements to
+// figure, figure to padding or slices, these to pieces and to the fit.
+// It does not read or write files.
+package pipeline
+
+import (
+	"context"
+	"fmt"
+
+	"understructure/app/record"
+	"understructure/geometry/measure"
+	"understructure/patterns/draft"
+	"understructure/patterns/plan"
+)
+
+// Progress is told what is being done and how much of the whole is done, from 0 to 1. It
+// may be nil.
+type Progress func(stage string, done float64)
+
+// Run computes the mount of a record. It stops early with the context's error when ctx
+// ends; any other error names a reading with which no mount can be made.
+func Run(ctx context.Context, r record.Record, progress func(stage string, done float64)) (plan.Plan, error) {
+	tell := func(stage string, done float64) error {
+		if progress != nil {
+			progress(stage, done)
+		}
+		return ctx.Err()
+	}
+	if err := tell("figure", 0); err != nil {
+		return plan.Plan{}, err
+	}
+	j, err := newJob(r)
+	if err != nil {
+		return plan.Plan{}, err
+	}
+	if err := tell("mount", 0.2); err != nil {
+		return plan.Plan{}, err
+	}
+	if r.Mount.Build == "slices" {
+		err = j.stack()
+	} else {
+		err = j.pad()
+	}
+	if err != nil {
+		return plan.Plan{}, err
+	}
+	if err := tell("pieces", 0.4); err != nil {
+		return plan.Plan{}, err
+	}
+	if err := j.cut(ctx); err != nil {
+		return plan.Plan{}, err
+	}
+	if err := tell("fit", 0.95); err != nil {
+		return plan.Plan{}, err
+	}
+	p := j.plan()
+	return p, tell("done", 1)
+}
+
+// cut draws the pieces.
+func (j *job) cut(ctx context.Context) error {
+	lines := j.lines()
+	pieces, err := draft.Wadding(ctx, j.mount, j.zones(), lines)
+	if err != nil {
+		return fmt.Errorf("pipeline: %w", err)
+	}
+	if j.slices != nil {
+		pieces = append(draft.Slices(j.slices, j.stock.Plank.Thickness, j.stock.Plank.Pole, lines), pieces...)
+	}
+	j.pieces = pieces
+	return nil
+}
+
+// lines are the levels marked on pieces.
+func (j *job) lines() []draft.Line {
+	var out []draft.Line
+	for _, l := range j.garment.Levels {
+		if l.Name != measure.NeckBase && l.Name != measure.Hip {
+			out = append(out, draft.Line{Name: string(l.Name), Height: l.Height})
+		}
+	}
+	return out
+}

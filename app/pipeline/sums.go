@@ -1,0 +1,134 @@
+package pipeline
+
+import (
+	"fmt"
+	"math"
+
+	"understructure/geometry/fit"
+	"understructure/geometry/measure"
+	"understructure/patterns/piece"
+	"understructure/patterns/plan"
+)
+
+// layers sums up the sheets and slices in order of building.
+func (j *job) layers() []plan.Layer {
+	var out []plan.Layer
+	for _, p := range j.pieces {
+		if n := len(out); n == 0 || out[n-1].Number != p.Layer || out[n-1].Material != p.Material {
+			out = append(out, plan.Layer{Number: p.Layer, Material: p.Material, Thickness: p.Thickness})
+		}
+		l := &out[len(out)-1]
+		l.Area += p.Area() * float64(p.Count)
+		l.Pieces += p.Count
+	}
+	return out
+}
+
+// volumes compares the pieces with the space that they are to fill, the cover left out.
+func (j *job) volumes() map[string]plan.Volume {
+	b := j.bands()
+	space := j.mount.Built.Volume(b.Hip, b.Neck) - j.coverVolume() - j.mount.Base.Volume(b.Hip, b.Neck)
+	out := map[string]plan.Volume{"wadding": {Space: space, Pieces: volume(j.pieces, isWadding)}}
+	if j.slices != nil {
+		hole := math.Pi / 4 * j.stock.Plank.Pole * j.stock.Plank.Pole * (b.Neck - b.Hip)
+		out["slices"] = plan.Volume{Space: j.bare.Volume(b.Hip, b.Neck) - hole, Pieces: volume(j.pieces, isSlice)}
+	}
+	return out
+}
+
+// coverVolume is the space that the cover takes up: its thickness over the skin below it.
+func (j *job) coverVolume() float64 {
+	b := j.bands()
+	return j.stock.Cover * j.mount.Built.Area(b.Hip, b.Neck)
+}
+
+func isSlice(p piece.Piece) bool   { return p.ID[0] == 'S' }
+func isWadding(p piece.Piece) bool { return p.ID[0] == 'L' }
+
+func volume(ps []piece.Piece, of func(piece.Piece) bool) float64 {
+	v := 0.0
+	for _, p := range ps {
+		if of(p) {
+			v += p.Area() * p.Thickness * float64(p.Count)
+		}
+	}
+	return v
+}
+
+// Densities in kg/m³. The foam is a common grade of closed-cell polyethylene plank, 2.2
+// lb/ft³ (CAMEO, Museum of Fine Arts Boston, polyethylene plank entries); the wadding is
+// 140 g/m² at 2.5 mm (Te Papa, "How to make a garment fit a mannequin"; quiltingboard.com
+// 3862193); the form is 5 kg, from memory.
+const foamDensity, waddingDensity, formMass = 35.0, 56.0, 5.0
+
+// standing checks the mount against tipping.
+func (j *job) standing() plan.Standing {
+	middle := j.waist + (j.bands().Hip+j.bands().Neck)/2
+	var parts []fit.Part
+	if j.form != nil {
+		parts = append(parts, fit.Part{Mass: formMass, Height: middle})
+	}
+	parts = append(parts,
+		fit.Part{Mass: volume(j.pieces, isSlice) * 1e-9 * foamDensity, Height: middle},
+		fit.Part{Mass: volume(j.pieces, isWadding) * 1e-9 * waddingDensity, Height: middle})
+	if m := j.record.Garment.MassKg; m != nil {
+		parts = append(parts, fit.Part{Mass: *m, Height: j.waist})
+	}
+	f := fit.Stand(parts, j.waist+j.garment.Nape.Z)
+	return plan.Standing{
+		MassKg: f.Mass, CentreHeight: f.Centre, TiltBase: f.Tilt, PushBase: f.Push, Base: math.Max(f.Tilt, f.Push),
+		Note: "Least radius of a round base for a floor tilted by 10 degrees (after IEC 60335-1) and a push of 13 % of the weight at up to 1.5 m (after IEC 62368-1). A self-check only: local rules, insurers and the owner of the building decide.",
+	}
+}
+
+// materials is the shopping list, waste not counted.
+func (j *job) materials() []plan.Material {
+	var out []plan.Material
+	area := map[float64]float64{}
+	for _, p := range j.pieces {
+		if isWadding(p) {
+			area[p.Thickness] += p.Area() * float64(p.Count)
+		}
+	}
+	for _, w := range j.stock.Wadding {
+		if a := area[w.Thickness]; a > 0 {
+			out = append(out, plan.Material{Name: fmt.Sprintf("needle-punched polyester wadding, %g mm", w.Thickness), Quantity: a * 1e-6, Unit: "m²", Note: "area of the pieces; allow for waste"})
+		}
+	}
+	if j.slices != nil {
+		b := j.stock.Plank
+		out = append(out, plan.Material{
+			Name:     fmt.Sprintf("closed-cell polyethylene plank, %g × %g × %g mm", b.Thickness, b.Length, b.Width),
+			Quantity: float64(planks(j.pieces, b.Length, b.Width)), Unit: "planks", Note: "slices side by side in rows; a closer layout may need fewer",
+		})
+		if b.Pole > 0 {
+			out = append(out, plan.Material{Name: fmt.Sprintf("pole, %g mm across", b.Pole), Quantity: (j.waist + j.height(measure.NeckBase)) / 1000, Unit: "m", Note: "from the floor to the neck"})
+		}
+	}
+	if j.stock.Cover > 0 {
+		b := j.bands()
+		out = append(out, plan.Material{Name: "smooth cover (cotton jersey or silk), washed", Quantity: j.mount.Built.Area(b.Hip, b.Neck) * 1e-6, Unit: "m²", Note: "area of the mount; allow for seams"})
+	}
+	return out
+}
+
+// planks counts the planks that the slices need when their bounds are laid in rows.
+func planks(ps []piece.Piece, length, width float64) int {
+	const knife = 5.0 // mm between two slices
+	n, x, y, row := 1, 0.0, 0.0, 0.0
+	for _, p := range ps {
+		if !isSlice(p) {
+			continue
+		}
+		lo, hi := p.Outline.Bounds()
+		w, h := hi.X-lo.X+knife, hi.Y-lo.Y+knife
+		if x+w > length+knife {
+			x, y, row = 0, y+row, 0
+		}
+		if y+h > width+knife {
+			n, x, y, row = n+1, 0, 0, 0
+		}
+		x, row = x+w, math.Max(row, h)
+	}
+	return n
+}

@@ -1,0 +1,87 @@
+package draft
+
+import (
+	"understructure/geometry/padding"
+	"understructure/geometry/plane"
+	"understructure/patterns/piece"
+)
+
+// edge is an edge of a layer, the same for the two pieces that meet there.
+type edge struct {
+	layer int
+	a, b  padding.Key
+}
+
+// less orders keys, so that an edge has one name from both sides.
+func less(a, b padding.Key) bool {
+	for i := range a {
+		if a[i] != b[i] {
+			return a[i] < b[i]
+		}
+	}
+	return false
+}
+
+// edgeOf is the i-th edge of a part's outline.
+func (p part) edgeOf(i int) edge {
+	n := len(p.flat.Boundary)
+	a, b := p.flat.Source[p.flat.Boundary[i%n]], p.flat.Source[p.flat.Boundary[(i+1)%n]]
+	e := edge{p.layer, p.patch.Keys[a], p.patch.Keys[b]}
+	if less(e.b, e.a) {
+		e.a, e.b = e.b, e.a
+	}
+	return e
+}
+
+// join writes down, for every piece, which stretches of its outline meet which neighbour in
+// the same layer, or itself along a dart. Wadding is butted and caught with herringbone.
+func join(pieces []piece.Piece, parts []part) {
+	owners := map[edge][]int{}
+	for i, p := range parts {
+		for k := range p.flat.Boundary {
+			e := p.edgeOf(k)
+			owners[e] = append(owners[e], i)
+		}
+	}
+	for i, p := range parts {
+		pieces[i].Seams = seams(i, p, parts, owners)
+	}
+}
+
+// seams walks the outline once and gathers the stretches that have the same neighbour.
+func seams(self int, p part, parts []part, owners map[edge][]int) []piece.Seam {
+	var out []piece.Seam
+	before := -1
+	for k := range p.flat.Boundary {
+		to := neighbour(self, owners[p.edgeOf(k)])
+		if to >= 0 {
+			a, b := p.flat.Points[p.flat.Boundary[k]], p.flat.Points[p.flat.Boundary[(k+1)%len(p.flat.Boundary)]]
+			if to != before {
+				kind := "butt"
+				if to == self {
+					kind = "dart"
+				}
+				out = append(out, piece.Seam{To: parts[to].id, Kind: kind, Points: []plane.Point{a}})
+			}
+			s := &out[len(out)-1]
+			s.Points = append(s.Points, b)
+			s.Length += a.Dist(b)
+		}
+		before = to
+	}
+	return out
+}
+
+// neighbour is the other owner of an edge: the piece itself where both sides are its own,
+// −1 where there is none.
+func neighbour(self int, owners []int) int {
+	if len(owners) < 2 {
+		return -1
+	}
+	for _, o := range owners {
+		if o != self {
+			return o
+		}
+	}
+	return self
+}

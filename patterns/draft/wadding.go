@@ -1,0 +1,183 @@
+// Package draft turns each part of a mount into flat pieces with their marks.
+// It does not place pieces on paper.
+package draft
+
+import (
+	"context"
+	"fmt"
+	"runtime"
+	"slices"
+	"strings"
+	"sync"
+
+	"understructure/geometry/flatten"
+	"understructure/geometry/padding"
+	"understructure/geometry/section"
+	"understructure/patterns/piece"
+)
+
+// Line is a level to mark on the pieces it crosses.
+type Line struct {
+	Name   string
+	Height float64
+}
+
+// Bands are the heights that divide the body into zones, bottom to top.
+type Bands struct{ Hip, Waist, Chest, Neck float64 }
+
+// quarters are the four quarters of the body, by the column each begins at.
+var quarters = []struct {
+	name string
+	from int
+	back bool
+}{
+	{"right", section.Right, false}, {"left", section.Front, false},
+	{"left", section.Left, true}, {"right", section.Back, true},
+}
+
+// Zones divides the body as it is padded: hips, bust and back, shoulders, each a quarter
+// of the way round, so that every seam falls on a balance line.
+func Zones(b Bands) []padding.Zone {
+	var zs []padding.Zone
+	for _, band := range []struct {
+		front, back string
+		lo, hi      float64
+	}{{"hip front", "hip back", b.Hip, b.Waist}, {"bust", "back", b.Waist, b.Chest}, {"shoulder front", "shoulder back", b.Chest, b.Neck}} {
+		for _, q := range quarters {
+			name := band.front
+			if q.back {
+				name = band.back
+			}
+			zs = append(zs, padding.Zone{Name: name + ", " + q.name, From: q.from, To: q.from + section.Directions/4, Lo: band.lo, Hi: band.hi})
+		}
+	}
+	return zs
+}
+
+// Strips divides the body into a right and a left half only: for the narrow strips that
+// fill the steps of a stacked core.
+func Strips(b Bands) []padding.Zone {
+	return []padding.Zone{
+		{Name: "right", From: section.Back, To: section.Back + section.Directions/2, Lo: b.Hip, Hi: b.Neck},
+		{Name: "left", From: section.Front, To: section.Front + section.Directions/2, Lo: b.Hip, Hi: b.Neck},
+	}
+}
+
+// part is a patch on its way to a piece.
+type part struct {
+	layer    int
+	patch    padding.Patch
+	flat     flatten.Flat
+	id, name string
+}
+
+// Wadding lays every layer flat, in the order in which the layers are laid on the form. zones chooses
+// how a layer is divided. The error names the piece that cannot be laid.
+func Wadding(ctx context.Context, m padding.Mount, zones func(l padding.Layer) []padding.Zone, lines []Line) ([]piece.Piece, error) {
+	var whole []part
+	for k, l := range m.Layers {
+		for _, p := range m.Patches(l, zones(l)) {
+			whole = append(whole, part{layer: k + 1, patch: p})
+		}
+	}
+	laid := make([][]part, len(whole))
+	err := each(ctx, len(whole), func(i int) (err error) {
+		laid[i], err = lay(whole[i], 0)
+		return err
+	})
+	if err != nil {
+		return nil, err
+	}
+	parts := slices.Concat(laid...)
+	name(parts, len(m.Layers))
+	pieces := make([]piece.Piece, len(parts))
+	for i, p := range parts {
+		l := m.Layers[p.layer-1]
+		pieces[i] = piece.Piece{
+			ID: p.id, Name: p.name, Material: fmt.Sprintf("wadding %g mm", l.Thickness), Count: 1,
+			Layer: p.layer, Thickness: l.Thickness, Outline: p.flat.Outline(), Strain: p.flat.Strain.Greatest,
+			Marks: marks(p.flat, p.patch, lines),
+		}
+	}
+	join(pieces, parts)
+	return pieces, nil
+}
+
+// mostStrain is the stretch above which a dart is opened: what soft wadding takes up in the
+// hand. Common practice, no published source for the figure.
+const mostStrain = 0.03
+
+// mostHalvings is how often a patch that cannot be laid in one piece is divided.
+const mostHalvings = 4
+
+// lay flattens a part, with darts where they help, and divides it where it cannot lie flat.
+func lay(p part, depth int) ([]part, error) {
+	var err error
+	if p.flat, err = flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: 2}); err == nil {
+		return []part{p}, nil
+	}
+	if depth == mostHalvings || len(p.patch.Mesh.Triangles) < 2 {
+		return nil, fmt.Errorf("draft: layer %d, %s: %w", p.layer, p.patch.Zone.Name, err)
+	}
+	var out []part
+	for _, half := range p.patch.Halves() {
+		laid, err := lay(part{layer: p.layer, patch: half}, depth+1)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, laid...)
+	}
+	return out, nil
+}
+
+// name gives the pieces of every layer their names and short names.
+func name(parts []part, layers int) {
+	type place struct {
+		layer int
+		zone  string
+	}
+	count, seen := map[place]int{}, map[place]int{}
+	for _, p := range parts {
+		count[place{p.layer, p.patch.Zone.Name}]++
+	}
+	for i := range parts {
+		p := &parts[i]
+		at := place{p.layer, p.patch.Zone.Name}
+		seen[at]++
+		p.name = fmt.Sprintf("layer %d of %d: %s", p.layer, layers, at.zone)
+		p.id = fmt.Sprintf("L%02d-%s", p.layer, strings.NewReplacer(", ", "-", " ", "-").Replace(at.zone))
+		if count[at] > 1 {
+			p.name += fmt.Sprintf(" (%d of %d)", seen[at], count[at])
+			p.id += fmt.Sprintf("-%d", seen[at])
+		}
+	}
+}
+
+// each runs f for 0…n−1 on all processors and returns the error of the lowest number.
+func each(ctx context.Context, n int, f func(i int) error) error {
+	errs := make([]error, n)
+	next := make(chan int)
+	var wg sync.WaitGroup
+	for range min(runtime.NumCPU(), n) {
+		wg.Add(1)
+		go func() {
+			defer wg.Done()
+			for i := range next {
+				if errs[i] = ctx.Err(); errs[i] == nil {
+					errs[i] = f(i)
+				}
+			}
+		}()
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	wg.Wait()
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
