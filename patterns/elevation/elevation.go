@@ -36,11 +36,11 @@ var (
 
 func bodies(s plan.Surface) []body {
 	all := []body{
-		{"form", s.Form, drawing.Pen{Width: 0.25, Dash: []float64{0.6, 0.9}, Colour: drawing.Grey}},
-		{"foam core", s.Core, drawing.Pen{Width: 0.25, Dash: []float64{0.6, 0.9}, Colour: drawing.Grey}},
-		{"wanted", s.Target, drawing.Pen{Width: 0.3, Dash: []float64{2.2, 1.2}, Colour: blue}},
-		{"built", s.Built, drawing.Pen{Width: 0.3, Colour: vermilion}},
-		{"garment inside", s.Garment, drawing.Pen{Width: 0.45}},
+		{"form", s.Form, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}},
+		{"foam core", s.Core, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}},
+		{"wanted", s.Target, drawing.Pen{Width: 0.22, Dash: []float64{2.2, 1.2}, Colour: blue}},
+		{"built", s.Built, drawing.Pen{Width: 0.22, Colour: vermilion}},
+		{"garment inside", s.Garment, drawing.Pen{Width: 0.32}},
 	}
 	var present []body
 	for _, b := range all {
@@ -63,16 +63,14 @@ const (
 // Draw draws the mount from one side into a box.
 func Draw(c drawing.Canvas, p plan.Plan, side string, box drawing.Box) {
 	all := bodies(p.Surface)
-	views := make([][][]plane.Point, len(all))
-	extent := drawing.Empty()
-	for i, b := range all {
-		views[i] = silhouettes(p.Surface.Heights, b.rings, side)
-		for _, v := range views[i] {
-			extent = extent.Round(v...)
-		}
-	}
+	views, extent := seen(p.Surface.Heights, all, side)
 	if extent.Width() <= 0 || extent.Height() <= 0 {
 		return
+	}
+	for _, other := range []string{Front, Side} { // both sides to one scale
+		_, e := seen(p.Surface.Heights, all, other)
+		half := plane.Point{X: e.Width() / 2}
+		extent = extent.Round(extent.Centre().Sub(half), extent.Centre().Add(half))
 	}
 	names, picture := box, box
 	picture.Lo.X += nameStrip
@@ -84,6 +82,18 @@ func Draw(c drawing.Canvas, p plan.Plan, side string, box drawing.Box) {
 			c.Line(mapped(v, fit), true, b.pen)
 		}
 	}
+}
+
+// seen are the silhouettes of all bodies from one side, and the box round them.
+func seen(heights []float64, all []body, side string) (views [][][]plane.Point, extent drawing.Box) {
+	views, extent = make([][][]plane.Point, len(all)), drawing.Empty()
+	for i, b := range all {
+		views[i] = silhouettes(heights, b.rings, side)
+		for _, v := range views[i] {
+			extent = extent.Round(v...)
+		}
+	}
+	return views, extent
 }
 
 // silhouettes are the closed outlines of a body seen from one side, one for each run of heights

@@ -17,18 +17,13 @@ func Section(c drawing.Canvas, p plan.Plan, level string, box drawing.Box) {
 		return
 	}
 	all := bodies(p.Surface)
-	extent := drawing.Empty()
-	for _, b := range all {
-		if i < len(b.rings) {
-			extent = extent.Round(b.rings[i]...)
-		}
-	}
+	extent := around(all, i)
 	if extent.Width() <= 0 || extent.Height() <= 0 {
 		return
 	}
 	draw := box
 	draw.Hi.Y -= 1.5 * wordSize
-	fit := into(extent, draw.Grow(-1))
+	fit := into(largest(p, all, extent), draw.Grow(-1))
 	c.Word(drawing.Word{Text: "front", Size: 0.85 * wordSize, Colour: drawing.Grey,
 		At: plane.Point{X: fit(extent.Centre()).X, Y: fit(extent.Hi).Y + 0.5*wordSize}}.Back(0.5))
 	cross(c, fit(plane.Point{}), draw)
@@ -37,6 +32,30 @@ func Section(c drawing.Canvas, p plan.Plan, level string, box drawing.Box) {
 			c.Line(mapped(b.rings[i], fit), true, b.pen)
 		}
 	}
+}
+
+// around is the box round all bodies at one height.
+func around(all []body, i int) drawing.Box {
+	b := drawing.Empty()
+	for _, each := range all {
+		if i < len(each.rings) {
+			b = b.Round(each.rings[i]...)
+		}
+	}
+	return b
+}
+
+// largest is a box about the middle of one section that would hold the section of any level, so
+// that all are drawn to one scale.
+func largest(p plan.Plan, all []body, one drawing.Box) drawing.Box {
+	for _, l := range p.Levels {
+		if i, ok := Nearest(p, l.Name); ok {
+			other := around(all, i)
+			half := other.Hi.Sub(other.Lo).Mul(0.5)
+			one = one.Round(one.Centre().Sub(half), one.Centre().Add(half))
+		}
+	}
+	return one
 }
 
 // cross marks the axis of the figure.
