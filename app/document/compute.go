@@ -39,19 +39,32 @@ func (d *Document) work(ctx context.Context, before <-chan struct{}, now run, r 
 	if ctx.Err() != nil {
 		return
 	}
+	if d.rooms.Sketch != nil {
+		p, err := d.rooms.Sketch(ctx, r)
+		d.report(ctx, now, p, err, err == nil)
+		if err != nil {
+			return
+		}
+	}
 	p, err := d.rooms.Compute(ctx, r)
+	d.report(ctx, now, p, err, false)
+}
+
+// report hands a result over, unless the run was told to stop.
+func (d *Document) report(ctx context.Context, from run, p plan.Plan, err error, more bool) {
 	if ctx.Err() == nil {
-		d.rooms.Post(func() { d.take(now, p, err) })
+		d.rooms.Post(func() { d.take(from, p, err, more) })
 	}
 }
 
 // take shows a result unless a newer run has begun since. A failed run leaves the last plan to look at.
-func (d *Document) take(from run, p plan.Plan, err error) {
+func (d *Document) take(from run, p plan.Plan, err error, more bool) {
 	if from.number != d.run.number {
 		return
 	}
-	d.run.busy = false
-	d.run.cancel()
+	if d.run.busy = more; !more {
+		d.run.cancel()
+	}
 	d.err = err
 	if err == nil {
 		d.plan = p

@@ -12,6 +12,7 @@ import (
 // Rooms are the doings of other rooms that a document asks for.
 type Rooms struct {
 	Compute Compute
+	Sketch  Compute // the same without what takes long, shown until the whole has come; may be nil
 	Load    func(path string) (record.Record, error)
 	Save    func(path string, r record.Record) error // whole or not at all
 	Post    func(func())                             // runs a function on the document's goroutine, later

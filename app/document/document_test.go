@@ -5,6 +5,7 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 	"time"
 
@@ -179,6 +180,25 @@ func TestAFailedRunLeavesTheLastPlan(t *testing.T) {
 	d.computed(t)
 	if p, err := d.Plan(); p.StandHeight != 580 || err == nil {
 		t.Errorf("got %v, %v; want the plan of 580 and an error", p.StandHeight, err)
+	}
+}
+
+func TestASketchIsShownUntilTheWholeHasCome(t *testing.T) {
+	d := newDesk(t, func(ctx context.Context, r record.Record) (plan.Plan, error) {
+		p, err := echo(ctx, r)
+		p.StandHeight++
+		return p, err
+	})
+	d.rooms.Sketch = echo
+	var seen []float64
+	d.Computed = func() {
+		p, _ := d.Plan()
+		seen = append(seen, p.StandHeight)
+	}
+	d.Start("demo", dress())
+	d.computed(t)
+	if want := []float64{0, 580, 581}; !slices.Equal(seen, want) {
+		t.Errorf("seen %v, want nothing, sketch, whole: %v", seen, want)
 	}
 }
 

@@ -38,8 +38,8 @@ func (p *places) show() {
 	for i, place := range all {
 		p.lists[i].Fill(said.measures(place.Fields, r))
 	}
-	p.build.show(r)
-	p.paper.show(r)
+	p.build.show(r, "")
+	p.paper.show(r, said.words["mount.paper"])
 }
 
 func (p *places) same(all []document.Place) bool {
@@ -110,7 +110,6 @@ type choice struct {
 
 func newChoice(label string, words []string, word func(*record.Record) *string, d *document.Document) *choice {
 	c := &choice{choose: widget.NewSelect(words, nil), word: word}
-	c.choose.PlaceHolder = "by default"
 	c.choose.OnChanged = func(chosen string) {
 		r := d.Record()
 		if *word(&r) != chosen {
@@ -122,9 +121,10 @@ func newChoice(label string, words []string, word func(*record.Record) *string, 
 	return c
 }
 
-func (c *choice) show(r record.Record) {
-	if now := *c.word(&r); c.choose.Selected != now {
-		c.choose.Selected = now
+// show selects the record's word; otherwise is what is used where it has none.
+func (c *choice) show(r record.Record, otherwise string) {
+	if now := *c.word(&r); c.choose.Selected != now || c.choose.PlaceHolder != otherwise {
+		c.choose.Selected, c.choose.PlaceHolder = now, otherwise
 		c.choose.Refresh()
 	}
 }

@@ -10,14 +10,19 @@ import (
 // said is what a plan tells about single values of its record, by key path.
 type said struct {
 	drawn    map[string]float64
+	words    map[string]string // where a word was filled in, not a number
 	warnings map[string]string
 }
 
 func sayings(d *document.Document) said {
 	p, _ := d.Plan()
-	s := said{drawn: map[string]float64{}, warnings: map[string]string{}}
+	s := said{drawn: map[string]float64{}, words: map[string]string{}, warnings: map[string]string{}}
 	for _, source := range []map[string]plan.Value{p.Drawn, p.Stock} {
 		for path, v := range source {
+			if v.Text != "" {
+				s.words[path] = v.Text
+				continue
+			}
 			s.drawn[path] = v.Value
 		}
 	}

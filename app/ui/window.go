@@ -111,10 +111,10 @@ func (w *Window) changed() {
 func (w *Window) computed() {
 	p, err := w.doc.Plan()
 	w.status.show(p, err, w.doc.Busy(), w.doc.Record().Unit)
-	if !w.doc.Busy() {
+	if len(p.Levels) > 0 {
 		w.figure.show(p, w.doc.Record().Unit)
-		w.places.show()
 	}
+	w.places.show()
 }
 
 func (w *Window) failed(err error) { dialog.ShowError(err, w.win) }

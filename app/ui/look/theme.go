@@ -74,7 +74,7 @@ var (
 		theme.ColorNameHeaderBackground:    rgb(0xf3efe8),
 		theme.ColorNameMenuBackground:      rgb(0xfffdfa),
 		theme.ColorNameOverlayBackground:   rgb(0xfffdfa),
-		theme.ColorNameShadow:              rgba(0x2c2a2938),
+		theme.ColorNameShadow:              rgba(0x2c2a2926),
 		theme.ColorNameHover:               rgba(0x2c2a2912),
 		theme.ColorNamePrimary:             rgb(0x1f6357),
 		theme.ColorNameForegroundOnPrimary: rgb(0xffffff),

@@ -1,0 +1,426 @@
+package ui
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"log"
+	"math"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/document"
+	"understructure/app/record"
+	_ "understructure/app/ui/localeenv"
+	"understructure/app/ui/picture"
+	"understructure/geometry/measure"
+	"understructure/geometry/plane"
+	"understructure/patterns/plan"
+)
+
+// TestMain fails when the toolkit found a widget used off its thread.
+func TestMain(m *testing.M) {
+	var heard bytes.Buffer
+	log.SetOutput(&heard)
+	code := m.Run()
+	os.Stderr.Write(heard.Bytes())
+	if strings.Contains(heard.String(), "Error in Fyne call thread") {
+		code = 1
+	}
+	os.Exit(code)
+}
+
+// bench is a window whose mount is a stand-in: round, ten millimetres of girth smaller than the garment.
+type bench struct {
+	*Window
+	t      *testing.T
+	posts  chan func()
+	exited chan error
+}
+
+func newBench(t *testing.T) *bench {
+	t.Helper()
+	b := &bench{t: t, posts: make(chan func(), 1000), exited: make(chan error, 1)}
+	b.Window = New(test.NewTempApp(t), Options{
+		Rooms: document.Rooms{Compute: round, Load: record.Load, Save: record.Save, Post: func(f func()) { b.posts <- f }},
+		Demos: []Demo{{"Demonstration", dress()}, {"Another", other()}},
+		Export: func(ctx context.Context, r record.Record, folder string, progress Progress) error {
+			progress("writing", 0.5)
+			err := ctx.Err()
+			if err == nil && r.Garment.Bodice[measure.WaistGirth] == 666 {
+				<-ctx.Done()
+				err = ctx.Err()
+			}
+			if err == nil {
+				err = os.Mkdir(folder, 0o700)
+			}
+			b.exited <- err
+			return err
+		},
+	})
+	t.Cleanup(b.doc.Close)
+	b.settle()
+	return b
+}
+
+// settle runs what was posted until nothing is being computed any more.
+func (b *bench) settle() {
+	b.t.Helper()
+	for b.doc.Busy() || len(b.posts) > 0 {
+		select {
+		case f := <-b.posts:
+			f()
+		case <-time.After(10 * time.Second):
+			b.t.Fatal("the plan does not come")
+		}
+	}
+}
+
+func dress() record.Record {
+	r := record.Record{Unit: "cm"}
+	r.Object = record.Object{Number: "1", Title: "Dress", Year: 1872, Wearer: measure.Woman, Notice: "invented for demonstration"}
+	r.Garment.Bodice = measure.Sheet{measure.BustGirth: 840, measure.WaistGirth: 620, measure.BackWaist: 380}
+	r.Mount.Build = "padded"
+	r.Form = &record.Form{Label: "Form 3", Bodice: measure.Sheet{measure.BustGirth: 780, measure.WaistGirth: 570, measure.BackWaist: 380}}
+	return r
+}
+
+func other() record.Record {
+	r := dress()
+	r.Unit, r.Form, r.Mount.Build = "in", nil, "slices"
+	return r
+}
+
+func round(_ context.Context, r record.Record) (plan.Plan, error) {
+	var p plan.Plan
+	for i, l := range []measure.Level{measure.Bust, measure.Waist} {
+		key := []measure.Key{measure.BustGirth, measure.WaistGirth}[i]
+		garment := r.Garment.Bodice[key]
+		built, clearance := garment-10, 10.0
+		if key == measure.WaistGirth && r.Form != nil && r.Form.Bodice[key] > garment {
+			built = r.Form.Bodice[key]
+			clearance = garment - built
+		}
+		z := []float64{1200, 1000}[i]
+		p.Levels = append(p.Levels, plan.Level{Name: string(l), Height: z, GarmentGirth: &garment, Taken: true, BuiltGirth: &built, Clearance: &clearance})
+	}
+	for z := 1000.0; z <= 1200; z += 20 {
+		g := *p.Levels[1].GarmentGirth + (z-1000)/200*(*p.Levels[0].GarmentGirth-*p.Levels[1].GarmentGirth)
+		p.Surface.Heights = append(p.Surface.Heights, z)
+		p.Surface.Garment = append(p.Surface.Garment, circle(g))
+		p.Surface.Built = append(p.Surface.Built, circle(g-10))
+	}
+	p.Drawn = map[string]plan.Value{"garment.bodice.hip_girth": {Value: 950, Source: "statistics"}}
+	if r.Garment.Bodice[measure.BustGirth] > 1000 {
+		p.Warnings = []plan.Warning{{Code: "large", Level: "bust", Key: "garment.bodice.bust_girth", Message: "The bust is large."}}
+	}
+	if r.Garment.Bodice[measure.BustGirth] > 1500 {
+		return p, errors.New("no such bust")
+	}
+	return p, nil
+}
+
+// circle has the given girth.
+func circle(girth float64) plane.Ring {
+	r := make(plane.Ring, 90)
+	for i := range r {
+		s, c := math.Sincos(2 * math.Pi * float64(i) / 90)
+		r[i] = plane.Point{X: girth / 2 / math.Pi * c, Y: girth / 2 / math.Pi * s}
+	}
+	return r
+}
+
+// entry finds the entry of a key in any list.
+func (b *bench) entry(key string) *widget.Entry {
+	b.t.Helper()
+	for _, l := range b.places.lists {
+		if e := l.Entry(key); e != nil {
+			return e
+		}
+	}
+	b.t.Fatalf("no entry for %s", key)
+	return nil
+}
+
+// retype replaces what an entry says.
+func (b *bench) retype(key, text string) {
+	e := b.entry(key)
+	e.SetText("")
+	test.Type(e, text)
+	b.doc.Settle()
+	b.settle()
+}
+
+func (b *bench) menuItem(label string) *fyne.MenuItem {
+	b.t.Helper()
+	for _, m := range b.win.MainMenu().Items {
+		for _, i := range m.Items {
+			if strings.HasPrefix(i.Label, label) {
+				return i
+			}
+		}
+	}
+	b.t.Fatalf("no menu item %q", label)
+	return nil
+}
+
+// press taps the button with this text in whatever is on top of the window.
+func (b *bench) press(label string) {
+	b.t.Helper()
+	top := b.win.Canvas().Overlays().Top()
+	if top == nil {
+		b.t.Fatalf("nothing is asked, so there is no button %q", label)
+	}
+	for _, o := range test.LaidOutObjects(top) {
+		if button, ok := o.(*widget.Button); ok && button.Text == label {
+			test.Tap(button)
+			return
+		}
+	}
+	b.t.Fatalf("no button %q", label)
+}
+
+const waist, bust = "garment.bodice.waist_girth", "garment.bodice.bust_girth"
+
+func TestTypingRedrawsThePicture(t *testing.T) {
+	b := newBench(t)
+	if got := b.status.verdict.Text; got != "Nothing strains. Tightest at the bust, with 1.0 cm to spare." {
+		t.Errorf("verdict %q", got)
+	}
+	before := b.figure.body.Ring(picture.Built, 1000).Tape()
+	b.retype(waist, "66")
+	after := b.figure.body.Ring(picture.Built, 1000).Tape()
+	if math.Abs(after-before-40) > 0.5 {
+		t.Errorf("waist of the picture went from %.1f to %.1f mm, want 40 more", before, after)
+	}
+	if !strings.Contains(b.figure.numbers.Text, "Garment 66.0 cm, mount 65.0 cm") {
+		t.Errorf("the section says %q", b.figure.numbers.Text)
+	}
+	if !strings.HasPrefix(b.win.Title(), "• Demonstration") {
+		t.Errorf("title %q does not show that there is something to save", b.win.Title())
+	}
+}
+
+func TestUndoLeadsBackInOneStepAndIsNamed(t *testing.T) {
+	b := newBench(t)
+	b.retype(waist, "66")
+	undo := b.menuItem("Undo")
+	if undo.Label != "Undo waist girth" || undo.Disabled {
+		t.Errorf("undo is %q, disabled %v", undo.Label, undo.Disabled)
+	}
+	undo.Action()
+	b.settle()
+	if b.entry(waist).Text != "62" || b.doc.Dirty() {
+		t.Errorf("after undo the entry says %q, dirty %v", b.entry(waist).Text, b.doc.Dirty())
+	}
+	b.menuItem("Redo").Action()
+	b.settle()
+	if b.entry(waist).Text != "66" {
+		t.Errorf("after redo the entry says %q", b.entry(waist).Text)
+	}
+}
+
+func TestAPickedLevelIsShownAsSection(t *testing.T) {
+	b := newBench(t)
+	if b.figure.level.Text != "Waist" || b.figure.section.Height() != 1000 {
+		t.Errorf("at first: %q at %v", b.figure.level.Text, b.figure.section.Height())
+	}
+	b.figure.elevation.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	if b.figure.level.Text != "Bust" || b.figure.section.Height() != 1200 {
+		t.Errorf("after the arrow: %q at %v", b.figure.level.Text, b.figure.section.Height())
+	}
+	b.retype(waist, "66")
+	if b.figure.level.Text != "Bust" {
+		t.Errorf("a new plan changed the picked level to %q", b.figure.level.Text)
+	}
+}
+
+func TestStrainWarningsAndErrorsAreShown(t *testing.T) {
+	b := newBench(t)
+	b.retype("form.bodice.waist_girth", "63.5")
+	if got := b.status.verdict.Text; got != "Would strain: at the waist the mount is 1.5 cm larger than the garment." {
+		t.Errorf("verdict %q", got)
+	}
+	b.retype(bust, "110")
+	if got := b.places.lists[0].Note(bust); got != "The bust is large." {
+		t.Errorf("beside the value: %q", got)
+	}
+	if b.status.notices.Text != "1 notice" || !b.status.notices.Visible() {
+		t.Errorf("notices %q", b.status.notices.Text)
+	}
+	b.retype(bust, "170")
+	if got := b.status.verdict.Text; got != "no such bust" {
+		t.Errorf("verdict %q, want the reason why there is no plan", got)
+	}
+}
+
+func TestWhatWasNotTakenShowsStatistics(t *testing.T) {
+	b := newBench(t)
+	if e := b.entry("garment.bodice.hip_girth"); e.Text != "" || e.PlaceHolder != "95" {
+		t.Errorf("hip girth %q, in grey %q; want nothing, 95", e.Text, e.PlaceHolder)
+	}
+}
+
+func TestAnotherUnitAndAnotherBuild(t *testing.T) {
+	b := newBench(t)
+	b.start(b.options.Demos[1])
+	b.settle()
+	b.retype(waist, "24 1/2")
+	if got := b.doc.Record().Garment.Bodice[measure.WaistGirth]; math.Abs(got-622.3) > 1e-9 {
+		t.Errorf("24 1/2 in is %v mm", got)
+	}
+	if names := strings.Join(b.places.names, " "); names != "Garment Mount" {
+		t.Errorf("places %s, want no form", names)
+	}
+	b.entry("mount.plank.thickness")
+}
+
+func TestLeavingAsksAboutUnsavedChanges(t *testing.T) {
+	b := newBench(t)
+	left := 0
+	b.leave(func() { left++ })
+	if left != 1 {
+		t.Error("nothing to save, yet one is asked")
+	}
+	b.retype(waist, "66")
+	b.leave(func() { left++ })
+	b.press("Cancel")
+	b.leave(func() { left++ })
+	b.press("Don't save")
+	if left != 2 {
+		t.Errorf("left %d times, want 2: not on Cancel, once on Don't save", left)
+	}
+	path := filepath.Join(t.TempDir(), "dress.json")
+	if err := b.doc.SaveAs(path); err != nil {
+		t.Fatal(err)
+	}
+	b.retype(waist, "67")
+	b.leave(func() { left++ })
+	b.press("Save")
+	r, err := record.Load(path)
+	if left != 3 || err != nil || r.Garment.Bodice[measure.WaistGirth] != 670 {
+		t.Errorf("left %d times, file has waist %v, %v; want 3, 670", left, r.Garment.Bodice[measure.WaistGirth], err)
+	}
+}
+
+func TestSaveAsAsksBeforeReplacing(t *testing.T) {
+	b := newBench(t)
+	path := filepath.Join(t.TempDir(), "dress.json")
+	if err := os.WriteFile(path, []byte("something else"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	s := &saving{w: b.Window, name: widget.NewEntry(), folder: widget.NewButton(filepath.Dir(path), nil), then: func() {}}
+	s.name.SetText("dress")
+	s.chosen(true)
+	b.press("No")
+	if text, _ := os.ReadFile(path); string(text) != "something else" {
+		t.Error("the file was replaced although the answer was no")
+	}
+	s.chosen(true)
+	b.press("Yes")
+	if _, err := record.Load(path); err != nil || b.doc.Path() != path {
+		t.Errorf("saved as %q, %v", b.doc.Path(), err)
+	}
+}
+
+func TestABadFileLeavesWhatIsOpen(t *testing.T) {
+	b := newBench(t)
+	path := filepath.Join(t.TempDir(), "bad.json")
+	if err := os.WriteFile(path, []byte(`{"understructure": 1, "unit": "ell"}`), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	b.Open(path)
+	if b.win.Canvas().Overlays().Top() == nil || b.name() != "Demonstration" {
+		t.Errorf("no error is shown, or %q is open", b.name())
+	}
+}
+
+func TestExportWritesAndSaysWhere(t *testing.T) {
+	b := newBench(t)
+	folder := filepath.Join(t.TempDir(), "templates")
+	b.exportTo(folder)
+	if err := <-b.exited; err != nil {
+		t.Fatal(err)
+	}
+	b.untilOverlay(func(o fyne.CanvasObject) bool { return says(o, folder) })
+	b.press("OK")
+}
+
+func TestExportCanBeCancelled(t *testing.T) {
+	b := newBench(t)
+	b.retype(waist, "66.6") // the stand-in waits at this value until it is told to stop
+	folder := filepath.Join(t.TempDir(), "templates")
+	b.exportTo(folder)
+	b.press("Cancel")
+	if err := <-b.exited; !errors.Is(err, context.Canceled) {
+		t.Errorf("export ended with %v", err)
+	}
+	b.untilOverlay(func(o fyne.CanvasObject) bool { return o == nil })
+	if _, err := os.Stat(folder); err == nil {
+		t.Error("a cancelled export left a folder")
+	}
+}
+
+// untilOverlay runs what is posted until the top of the window is as wanted.
+func (b *bench) untilOverlay(wanted func(fyne.CanvasObject) bool) {
+	b.t.Helper()
+	for !wanted(b.win.Canvas().Overlays().Top()) {
+		select {
+		case f := <-b.posts:
+			f()
+		case <-time.After(10 * time.Second):
+			b.t.Fatal("the window does not come to what is wanted")
+		}
+	}
+}
+
+func says(o fyne.CanvasObject, text string) bool {
+	if o == nil {
+		return false
+	}
+	for _, part := range test.LaidOutObjects(o) {
+		if l, ok := part.(*widget.Label); ok && strings.Contains(l.Text, text) {
+			return true
+		}
+	}
+	return false
+}
+
+// What is wider or higher than the smallest screen would push the foot of the window out of sight.
+func TestTheWindowFitsASmallScreen(t *testing.T) {
+	b := newBench(t)
+	b.retype(bust, "110")
+	b.figure.elevation.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	if size := b.win.Content().MinSize(); size.Width > 1280 || size.Height > 660 {
+		t.Errorf("the window needs %v, want at most 1280 × 660 beside menu and frame", size)
+	}
+}
+
+func TestBothAppearancesDraw(t *testing.T) {
+	b := newBench(t)
+	for _, label := range []string{"Dark", "Light"} {
+		b.menuItem(label).Action()
+		b.win.Canvas().Capture()
+		if !b.menuItem(label).Checked {
+			t.Errorf("%s is not checked after it was chosen", label)
+		}
+	}
+}
+
+func TestTabsStayWhileOneTypes(t *testing.T) {
+	b := newBench(t)
+	b.places.tabs.SelectIndex(1)
+	before := append([]*container.TabItem{}, b.places.tabs.Items...)
+	b.retype("form.bodice.waist_girth", "58")
+	if b.places.tabs.SelectedIndex() != 1 || before[1] != b.places.tabs.Items[1] {
+		t.Error("typing rebuilt the tabs")
+	}
+}
