@@ -1,19 +1,172 @@
 package flatten
 
-// cut is a patch after cutting, with the vertex of the original that each of its vertices came from.
-type cut struct {
-	patch  Patch
-	source []int
+import (
+	"math"
+	"slices"
+
+	"understructure/geometry/plane"
+	"understructure/geometry/space"
+)
+
+// trial is the number of vertices with which the places for a dart are compared; feet is how many places along the
+// outline are tried for each apex, and gain the share of the strain that a dart must take away.
+const (
+	trial = 200
+	feet  = 16
+	gain  = 0.1
+)
+
+// Dart is a cut from the outline inward whose two legs are sewn or butted together. Both are the same
+// line on the surface.
+type Dart struct {
+	Left, Right []int   // the legs from the outline to just before the apex, indices into Points; Left lies to the left looking from the outline to the apex
+	Apex        int     // where the legs meet, index into Points
+	Length      float64 // of a leg on the flat piece: the mean of both, in millimetres
+	Mismatch    float64 // by how much the legs differ in length, as a fraction of Length
 }
 
-// whole is the patch as given, checked.
-func whole(p Patch) (cut, error) {
-	if _, err := p.Boundary(); err != nil {
-		return cut{}, err
+// open cuts the dart that takes most strain out of the patch laid at x, and reports whether one does.
+func (c cut) open(x []plane.Point) (cut, bool) {
+	sh, err := newSheet(c.patch)
+	if err != nil {
+		return c, false
 	}
-	c := cut{patch: p, source: make([]int, len(p.Points))}
-	for i := range c.source {
-		c.source[i] = i
+	th := thinned(sh.elements, x, trial)
+	few, stay := sh.coarse(th, x)
+	tr := trialOf(few, stay, x)
+	best, least := [2]int{-1, -1}, (1-gain)*tr.strain(tr.tris, tr.x)
+	for _, apex := range tr.peaks(c.patch, x) {
+		for _, foot := range tr.feet(c, stay) {
+			if g := tr.try(foot, apex); g < least {
+				best, least = [2]int{stay[foot], stay[apex]}, g
+			}
+		}
 	}
-	return c, nil
+	if best[0] < 0 {
+		return c, false
+	}
+	way, ok := path(c.patch.Triangles, x, rimOf(c.patch.Triangles, len(x)), best[0], best[1])
+	if !ok {
+		return c, false
+	}
+	d := cut{patch: Patch{slices.Clone(c.patch.Points), c.patch.Triangles}, source: c.source, darts: c.darts}
+	d.straighten(slices.Clone(x), way)
+	return d.slit(way), true
+}
+
+// rimOf marks the vertices on the boundary.
+func rimOf(tris [][3]int, n int) []bool {
+	rim := make([]bool, n)
+	for e := range (Patch{Triangles: tris}).rim() {
+		rim[e[0]] = true
+	}
+	return rim
+}
+
+// trials is a coarse sheet in which darts are tried.
+type trials struct {
+	sheet
+	tris [][3]int
+	x    []plane.Point
+	rim  []bool
+}
+
+func trialOf(few sheet, stay []int, x []plane.Point) trials {
+	tr := trials{sheet: few}
+	for i := range few.elements {
+		tr.tris = append(tr.tris, few.elements[i].v)
+	}
+	for _, v := range stay {
+		tr.x = append(tr.x, x[v])
+	}
+	tr.rim = rimOf(tr.tris, len(tr.x))
+	return tr
+}
+
+// peaks returns at most two inner vertices where the curvature, summed under a bell a quarter as
+// wide as the patch, is positive and greatest, and which lie apart.
+func (tr trials) peaks(p Patch, x []plane.Point) []int {
+	k := p.curvature()
+	r := math.Sqrt(p.Area()) / 4
+	sum := make([]float64, len(tr.x))
+	for i, q := range tr.x {
+		for v := range x {
+			if d := q.Dist(x[v]) / r; k[v] != 0 && d < 4 {
+				sum[i] += k[v] * math.Exp(-d*d/2)
+			}
+		}
+	}
+	var found []int
+	for range 2 {
+		best := -1
+		for i, q := range tr.x {
+			apart := !slices.ContainsFunc(found, func(f int) bool { return tr.x[f].Dist(q) < 2*r })
+			if !tr.rim[i] && apart && sum[i] > 0 && (best < 0 || sum[i] > sum[best]) {
+				best = i
+			}
+		}
+		if best >= 0 {
+			found = append(found, best)
+		}
+	}
+	return found
+}
+
+// feet returns places spread along the outline, none of them on a dart.
+func (tr trials) feet(c cut, stay []int) []int {
+	loop, err := Patch{Points: make([]space.Point, len(tr.x)), Triangles: tr.tris}.Boundary()
+	if err != nil {
+		return nil
+	}
+	var free []int
+	for _, v := range loop {
+		taken := slices.ContainsFunc(c.darts, func(d Dart) bool {
+			return d.Apex == stay[v] || slices.Contains(d.Left, stay[v]) || slices.Contains(d.Right, stay[v])
+		})
+		if !taken {
+			free = append(free, v)
+		}
+	}
+	var some []int
+	for i := range min(feet, len(free)) {
+		some = append(some, free[i*len(free)/min(feet, len(free))])
+	}
+	return some
+}
+
+// try returns the greatest strain left by a dart, infinite when it cannot be cut or the legs would cross.
+func (tr trials) try(foot, apex int) float64 {
+	way, ok := path(tr.tris, tr.x, tr.rim, foot, apex)
+	if !ok {
+		return math.Inf(1)
+	}
+	x := slices.Clone(tr.x)
+	for _, v := range way[:len(way)-1] {
+		x = append(x, tr.x[v])
+	}
+	return tr.strain(slit(tr.tris, len(tr.x), way), x)
+}
+
+// strain lays the coarse sheet with its vertices renamed and returns the greatest strain.
+func (tr trials) strain(tris [][3]int, x []plane.Point) float64 {
+	sh := sheet{points: len(x), elements: slices.Clone(tr.elements), area: tr.area}
+	at := make([]space.Point, len(x))
+	for i, q := range x {
+		at[i] = space.Point{X: q.X, Y: q.Y}
+	}
+	for i := range sh.elements {
+		sh.elements[i].v = tris[i]
+	}
+	s := newSolver(sh, at)
+	x = sh.descend(s, supple{}, hold, x, 3)
+	for _, k := range []float64{3, 6, 12} {
+		limit := sh.greatest(x)
+		x = sh.descend(s, stiff{k / limit, limit}, hold, x, 2)
+	}
+	f := Flat{Points: x, Triangles: tris, Surface: at}
+	var err error
+	if f.Boundary, err = (Patch{Points: at, Triangles: tris}).Boundary(); err != nil || f.overlap() != nil {
+		return math.Inf(1)
+	}
+	return sh.greatest(x)
 }

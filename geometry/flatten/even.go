@@ -20,6 +20,9 @@ func (sh sheet) even(s *solver, x []plane.Point) []plane.Point {
 	}
 	th := thinned(sh.elements, x, len(x)/4)
 	few, stay := sh.coarse(th, x)
+	if len(stay) > len(x)*2/3 {
+		return sh.stiffen(s, x)
+	}
 	at := make([]space.Point, len(stay))
 	y := make([]plane.Point, len(stay))
 	for i, v := range stay {

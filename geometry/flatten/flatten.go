@@ -33,14 +33,6 @@ type Flat struct {
 	Strain    Strain
 }
 
-// Dart is a cut from the outline inward whose two legs are sewn or butted together.
-type Dart struct {
-	Left, Right []int   // the legs from the outline to just before the apex, indices into Points; Left lies to the left looking from the outline to the apex
-	Apex        int     // where the legs meet, index into Points
-	Length      float64 // of a leg on the flat piece: the mean of both, in millimetres
-	Mismatch    float64 // by how much the legs differ in length, as a fraction of Length
-}
-
 // Strain is how much lengths change from the surface to the flat piece, as fractions of
 // the length on the surface. The strain of a triangle is the larger of |σ₁−1| and |σ₂−1|, with σ the
 // greatest and least stretch over all directions in it. A sliver (see Lay) counts by its longest side alone.
@@ -71,27 +63,44 @@ func Lay(p Patch, o Options) (Flat, error) {
 	if err != nil {
 		return Flat{}, err
 	}
-	x, err := spread(c.patch)
-	if err != nil {
-		return Flat{}, err
+	f, x, err := c.lay()
+	for len(c.darts) < o.MaxDarts && x != nil && (err != nil || f.Strain.Greatest > o.Greatest) {
+		d, ok := c.open(x)
+		if !ok {
+			break
+		}
+		g, y, wrong := d.lay()
+		if wrong != nil || err == nil && g.Strain.Greatest >= f.Strain.Greatest {
+			break
+		}
+		c, f, x, err = d, g, y, nil
 	}
-	return finish(c, x)
+	return f, err
 }
 
-// finish turns the laid piece upright, measures it and refuses one that overlaps itself.
-func finish(c cut, x []plane.Point) (Flat, error) {
+// lay spreads the patch with the darts it has, turns it upright, measures it and refuses it if it overlaps itself;
+// even then it returns the laid places, nil only if there are none.
+func (c cut) lay() (Flat, []plane.Point, error) {
 	sh, err := newSheet(c.patch)
 	if err != nil {
-		return Flat{}, err
+		return Flat{}, nil, err
 	}
+	x, err := sh.spread(c.patch)
+	if err != nil {
+		return Flat{}, nil, err
+	}
+	c.sew(sh, x)
 	f := Flat{
 		Points: upright(sh, c.patch, x), Source: c.source, Surface: c.patch.Points,
-		Triangles: c.patch.Triangles, Strain: sh.strain(x),
+		Triangles: c.patch.Triangles, Darts: c.darts, Strain: sh.strain(x),
 	}
 	if f.Boundary, err = c.patch.Boundary(); err != nil {
-		return Flat{}, err
+		return Flat{}, nil, err
 	}
-	return f, f.overlap()
+	if err := f.overlap(); err != nil {
+		return Flat{}, x, err
+	}
+	return f, x, nil
 }
 
 // overlap reports where the piece lies over itself.

@@ -11,11 +11,7 @@ import (
 const exact = 1e-7
 
 // spread lays a patch: conformally, then supple, then with its strain made even.
-func spread(p Patch) ([]plane.Point, error) {
-	sh, err := newSheet(p)
-	if err != nil {
-		return nil, err
-	}
+func (sh sheet) spread(p Patch) ([]plane.Point, error) {
 	s := newSolver(sh, p.Points)
 	x, err := sh.conformal(s, p)
 	if err != nil {
