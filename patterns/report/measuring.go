@@ -19,6 +19,7 @@ func MeasuringSheet(w io.Writer) error {
 	s.handling()
 	s.sketches()
 	s.columns(rowsOf(geo.Keys, geo.Skirt, geo.Sleeve))
+	s.remarks()
 	return s.book(vector.Meta{Title: "Measuring sheet", Subject: "Blank sheet for the measurements of a garment or of a form"},
 		"Measuring sheet – write one measurement twice; where two readings differ, the smaller is kept").Write(w)
 }
@@ -28,7 +29,7 @@ func (s *setter) sheetHead() {
 	b := s.room(9)
 	s.draw(func(c drawing.Canvas) {
 		c.Word(drawing.Word{Text: "Measuring sheet", Size: titleSize, Bold: true, At: b.Lo.Add(plane.Point{Y: 3})})
-		tickBoxes(c, "", []string{"garment", "bare form"}, plane.Point{X: b.Hi.X, Y: b.Lo.Y + 3.4})
+		tickBoxes(c, "", []string{"garment", "bare form"}, plane.Point{X: b.Hi.X - 42, Y: b.Lo.Y + 3.4})
 	})
 	for _, row := range [][]string{{"object number", "title"}, {"measured by", "date"}} {
 		b := s.room(9.5)
@@ -45,9 +46,10 @@ func (s *setter) sheetHead() {
 	}
 	t := s.room(8.5)
 	s.draw(func(c drawing.Canvas) {
-		x := tickBoxes(c, "unit", []string{"mm", "cm", "in"}, plane.Point{X: t.Lo.X + 52, Y: t.Lo.Y + 1.8})
-		x = tickBoxes(c, "side of the cloth", []string{"inside", "outside"}, plane.Point{X: x + 66, Y: t.Lo.Y + 1.8})
-		tickBoxes(c, "strength", []string{"sound", "fair", "weak"}, plane.Point{X: t.Hi.X, Y: t.Lo.Y + 1.8})
+		at := t.Lo.Add(plane.Point{Y: 1.8})
+		at.X = tickBoxes(c, "unit", []string{"mm", "cm", "in"}, at)
+		at.X = tickBoxes(c, "side of the cloth", []string{"inside", "outside"}, at)
+		tickBoxes(c, "strength", []string{"sound", "fair", "weak"}, at)
 	})
 	s.gap(1)
 }
@@ -59,20 +61,22 @@ func field(c drawing.Canvas, label string, from, to, y float64) {
 	rule(c, from+w.Width()+2, to, y)
 }
 
-// tickBoxes sets a question and boxes to tick so that the last word ends at a place, and returns
-// that place's x.
-func tickBoxes(c drawing.Canvas, question string, answers []string, end plane.Point) float64 {
-	x := end.X
-	for i := len(answers) - 1; i >= 0; i-- {
-		w := drawing.Word{Text: answers[i], Size: smallSize + 0.2, At: plane.Point{X: x, Y: end.Y}}.Back(1)
+// tickBoxes sets a question and boxes to tick from a place on, and returns where the next may begin.
+func tickBoxes(c drawing.Canvas, question string, answers []string, at plane.Point) float64 {
+	q := drawing.Word{Text: question, Size: smallSize, Colour: drawing.Grey, At: at}
+	c.Word(q)
+	x := at.X + q.Width()
+	for _, a := range answers {
+		box := drawing.Box{Lo: plane.Point{X: x + 3, Y: at.Y - 0.7}, Hi: plane.Point{X: x + 6.2, Y: at.Y + 2.5}}
+		c.Line(box.Corners(), true, boxPen)
+		w := drawing.Word{Text: a, Size: smallSize + 0.2, At: plane.Point{X: box.Hi.X + 1.2, Y: at.Y}}
 		c.Word(w)
-		box := drawing.Box{Lo: plane.Point{X: w.At.X - 4.4, Y: end.Y - 0.7}, Hi: plane.Point{X: w.At.X - 1.2, Y: end.Y + 2.5}}
-		c.Line(box.Corners(), true, drawing.Pen{Width: 0.2})
-		x = box.Lo.X - 3
+		x = w.At.X + w.Width()
 	}
-	c.Word(drawing.Word{Text: question, Size: smallSize, Colour: drawing.Grey, At: plane.Point{X: x, Y: end.Y}}.Back(1))
-	return end.X
+	return x + 9
 }
+
+var boxPen = drawing.Pen{Width: 0.2}
 
 // manners are the rules of measuring (common practice, no published source).
 const manners = "Measure the inside, with the garment lying flat and supported, to the fastening points and not to the edges. " +
@@ -105,8 +109,8 @@ func (s *setter) sketches() {
 			x, y, scale float64
 		}{
 			{bodiceFront, bodices, 22, 10, scale}, {bodiceBack, bodices, 65, 10, scale},
-			{bodiceSection, bodices, 104, 34, 0.36},
-			{skirtSketch, skirts, 136, 20, 0.36}, {sleeveSketch, sleeves, 162, 20, 0.36},
+			{bodiceSection, bodices, 103, 32, 0.42},
+			{skirtSketch, skirts, 139, 20, 0.34}, {sleeveSketch, sleeves, 163, 20, 0.34},
 		} {
 			at := plane.Point{X: b.Lo.X + k.x, Y: b.Lo.Y + k.y}
 			k.sketch.draw(c, k.numbers, at, k.scale)
@@ -144,27 +148,70 @@ func rowsOf(tables ...[]geo.Measure) []row {
 // The measures of a row, in millimetres: two boxes of that size fit a number written by hand.
 const (
 	boxWidth, boxHeight = 17.0, 7.5
+	groupHeight         = 9.0
 	columnWidth         = (measure - 8) / 2
 	whereSize           = 2.15
 )
 
-// columns sets the rows in two columns, on as many pages as they need.
+// columns sets the rows in two columns, on as many pages as they need; the last two are of one length.
 func (s *setter) columns(rows []row) {
 	for len(rows) > 0 {
-		top := s.y
-		for k := range 2 {
-			x := marginX + float64(k)*(columnWidth+8)
-			y := top
-			for len(rows) > 0 && y-rows[0].height() >= marginFoot && !(rows[0].group != "" && y-30 < marginFoot) {
-				r, at := rows[0], plane.Point{X: x, Y: y}
-				s.draw(func(c drawing.Canvas) { r.draw(c, at) })
-				y -= r.height()
-				rows = rows[1:]
+		depth := s.y - marginFoot
+		if _, right := split(rows, depth); len(right) == 0 || fit(right, depth) == len(right) {
+			for d := depth; d > 0 && len(rows) > 0; d-- { // as short as both columns can be
+				left, right := split(rows, d)
+				if fit(left, d) < len(left) || fit(right, d) < len(right) {
+					break
+				}
+				depth = d
 			}
 		}
-		if len(rows) > 0 {
+		left, rest := split(rows, depth)
+		n := fit(rest, depth)
+		s.column(left, marginX)
+		s.column(rest[:n], marginX+columnWidth+8)
+		if rows = rest[n:]; len(rows) > 0 {
 			s.turn()
+		} else {
+			s.gap(depth + 3)
 		}
+	}
+}
+
+// fit is how many rows go into a column; a group's name does not stand at its end.
+func fit(rows []row, depth float64) int {
+	n, y := 0, 0.0
+	for n < len(rows) && y+rows[n].height() <= depth {
+		y += rows[n].height()
+		n++
+	}
+	if n > 0 && n < len(rows) && rows[n-1].group != "" {
+		n--
+	}
+	return n
+}
+
+func split(rows []row, depth float64) (left, right []row) {
+	n := fit(rows, depth)
+	return rows[:n], rows[n:]
+}
+
+func (s *setter) column(rows []row, x float64) {
+	y := s.y
+	for _, r := range rows {
+		at := plane.Point{X: x, Y: y}
+		s.draw(func(c drawing.Canvas) { r.draw(c, at) })
+		y -= r.height()
+	}
+}
+
+// remarks rules lines for notes down to the foot of the page.
+func (s *setter) remarks() {
+	const pitch = 8.0
+	s.heading("Notes", 3*pitch)
+	for s.y-pitch >= marginFoot {
+		b := s.room(pitch)
+		s.draw(func(c drawing.Canvas) { rule(c, b.Lo.X, b.Hi.X, b.Lo.Y) })
 	}
 }
 
@@ -174,7 +221,7 @@ func (r row) where() []string {
 
 func (r row) height() float64 {
 	if r.group != "" {
-		return 7
+		return groupHeight
 	}
 	return max(boxHeight+1.8, 5+float64(len(r.where()))*whereSize*1.2)
 }
@@ -182,8 +229,12 @@ func (r row) height() float64 {
 // draw sets a row whose upper left corner is at a place.
 func (r row) draw(c drawing.Canvas, at plane.Point) {
 	if r.group != "" {
-		c.Word(drawing.Word{Text: r.group, Size: textSize, Bold: true, At: at.Sub(plane.Point{Y: 4.4})})
-		rule(c, at.X, at.X+columnWidth, at.Y-5.8)
+		c.Word(drawing.Word{Text: r.group, Size: textSize, Bold: true, At: at.Sub(plane.Point{Y: groupHeight - 2.6})})
+		rule(c, at.X, at.X+columnWidth, at.Y-groupHeight+1.2)
+		for k, word := range []string{"first", "second"} {
+			x := at.X + columnWidth - (1.5-float64(k))*boxWidth
+			c.Word(drawing.Word{Text: word, Size: whereSize, Colour: drawing.Grey, At: plane.Point{X: x, Y: at.Y - groupHeight + 2.6}}.Back(0.5))
+		}
 		return
 	}
 	badge(c, r.number, at.Add(plane.Point{X: 2.4, Y: -2.9}), 2.3)
@@ -198,7 +249,7 @@ func (r row) draw(c drawing.Canvas, at plane.Point) {
 	for k := range 2 {
 		lo := at.Add(plane.Point{X: columnWidth - float64(2-k)*boxWidth, Y: -boxHeight - 0.8})
 		box := drawing.Box{Lo: lo, Hi: lo.Add(plane.Point{X: boxWidth, Y: boxHeight})}
-		c.Line(box.Corners(), true, drawing.Pen{Width: 0.2})
+		c.Line(box.Corners(), true, boxPen)
 	}
 }
 

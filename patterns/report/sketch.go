@@ -80,16 +80,16 @@ var bodiceFront = sketch{
 		{geo.WaistGirth, round(27, 30), plane.Point{X: -33, Y: 30}},
 		{geo.HighHipGirth, round(33, 15.5), plane.Point{X: -39, Y: 15.5}},
 		{geo.HipGirth, round(39.2, 0), plane.Point{X: -45, Y: 0}},
-		{geo.BustPointWidth, pts(-15, 54.5, 15, 54.5), plane.Point{X: 5, Y: 58}},
-		{geo.AcrossFront, pts(-31, 69, 31, 69), plane.Point{X: -12, Y: 72.5}},
-		{geo.ShoulderLength, pts(14, 97, 37, 90), plane.Point{X: 27, Y: 97}},
-		{geo.ShoulderSlope, pts(-13, 94, -40, 94, -36, 87), plane.Point{X: -44, Y: 91}},
-		{geo.ArmscyeGirth, pts(36, 87, 32.5, 78, 31, 69, 33.5, 61, 38, 58), plane.Point{X: 39, Y: 71}},
-		{geo.FrontWaist, pts(0, 82, 0, 28), plane.Point{X: 3.4, Y: 64}},
-		{geo.NeckToBustPoint, pts(13, 94, 15, 54.5), plane.Point{X: 18.5, Y: 78}},
-		{geo.SideLength, pts(41, 57, 36, 46, 30, 30), plane.Point{X: 42, Y: 46}},
-		{geo.WaistToHighHip, pts(30, 30, 36, 15.5), plane.Point{X: 37, Y: 24}},
-		{geo.WaistToHip, pts(31.5, 32, 46, 0), plane.Point{X: 46.5, Y: 10}},
+		{geo.BustPointWidth, pts(-15, 54.5, 15, 54.5), plane.Point{X: -7, Y: 54.5}},
+		{geo.AcrossFront, pts(-31, 69, 31, 69), plane.Point{X: -15, Y: 69}},
+		{geo.ShoulderLength, pts(14, 97, 37, 90), plane.Point{X: 26, Y: 93.3}},
+		{geo.ShoulderSlope, pts(-13, 94, -40, 94, -36, 87), plane.Point{X: -27, Y: 94}},
+		{geo.ArmscyeGirth, pts(36, 87, 32.5, 78, 31, 69, 33.5, 61, 38, 58), plane.Point{X: 31.5, Y: 73}},
+		{geo.FrontWaist, pts(0, 82, 0, 28), plane.Point{X: 0, Y: 62}},
+		{geo.NeckToBustPoint, pts(13, 94, 15, 54.5), plane.Point{X: 13.8, Y: 79}},
+		{geo.SideLength, pts(41, 57, 36, 46, 30, 30), plane.Point{X: 36.5, Y: 46}},
+		{geo.WaistToHighHip, pts(30, 30, 36, 15.5), plane.Point{X: 33.4, Y: 22}},
+		{geo.WaistToHip, pts(31.5, 32, 46, 0), plane.Point{X: 42.3, Y: 8}},
 	},
 }
 
@@ -97,11 +97,11 @@ var bodiceBack = sketch{
 	name:     "back",
 	outlines: bodice(0, 91, 8, 92),
 	tapes: []tape{
-		{geo.NeckBaseGirth, pts(-13, 96.5, -8, 94.5, 0, 93.5, 8, 94.5, 13, 96.5), plane.Point{X: 0, Y: 98.5}},
-		{geo.AcrossBack, pts(-31, 69, 31, 69), plane.Point{X: -15, Y: 72.5}},
-		{geo.BackWaist, pts(0, 91, 0, 30), plane.Point{X: 4, Y: 52}},
-		{geo.NapeToHem, pts(-5, 91, -5, -9), plane.Point{X: -9, Y: 14}},
-		{geo.WaistHeight, pts(46, -9, 46, 30, 29, 30), plane.Point{X: 50, Y: 14}},
+		{geo.NeckBaseGirth, pts(-13, 99.5, -8, 97.5, 0, 97, 8, 97.5, 13, 99.5), plane.Point{X: 0, Y: 97}},
+		{geo.AcrossBack, pts(-31, 69, 31, 69), plane.Point{X: -19, Y: 69}},
+		{geo.BackWaist, pts(0, 91, 0, 30), plane.Point{X: 0, Y: 52}},
+		{geo.NapeToHem, pts(-9, 91, -9, -11), plane.Point{X: -9, Y: 14}},
+		{geo.WaistHeight, pts(46, -11, 46, 30, 29, 30), plane.Point{X: 46, Y: 14}},
 	},
 }
 
@@ -110,18 +110,18 @@ var bodiceSection = sketch{
 	name:     "from above, front below",
 	outlines: [][]plane.Point{ellipse(30, 22, 0, 360)},
 	tapes: []tape{
-		{geo.BustFrontArc, ellipse(34, 26, 180, 360), plane.Point{X: -9, Y: -30.5}},
-		{geo.WaistFrontArc, nil, plane.Point{X: 0, Y: -30.5}},
-		{geo.HipFrontArc, nil, plane.Point{X: 9, Y: -30.5}},
-		{geo.BustLeftArc, ellipse(38, 30, -84, 90), plane.Point{X: 43, Y: 9}},
-		{geo.WaistLeftArc, nil, plane.Point{X: 43, Y: 0}},
-		{geo.HipLeftArc, nil, plane.Point{X: 43, Y: -9}},
-		{geo.BustBreadth, pts(-30, 0, 30, 0), plane.Point{X: -23, Y: 4}},
-		{geo.WaistBreadth, nil, plane.Point{X: -14, Y: 4}},
-		{geo.HipBreadth, nil, plane.Point{X: -5, Y: 4}},
-		{geo.BustDepth, pts(0, -22, 0, 22), plane.Point{X: 5, Y: 15}},
-		{geo.WaistDepth, nil, plane.Point{X: 5, Y: -7}},
-		{geo.HipDepth, nil, plane.Point{X: 5, Y: -15}},
+		{geo.BustFrontArc, ellipse(34, 26, 180, 360), plane.Point{X: -9.5, Y: -25}},
+		{geo.WaistFrontArc, nil, plane.Point{X: 0, Y: -26}},
+		{geo.HipFrontArc, nil, plane.Point{X: 9.5, Y: -25}},
+		{geo.BustLeftArc, ellipse(38, 30, -84, 90), plane.Point{X: 36.6, Y: 9}},
+		{geo.WaistLeftArc, nil, plane.Point{X: 38, Y: 0}},
+		{geo.HipLeftArc, nil, plane.Point{X: 36.6, Y: -9}},
+		{geo.BustBreadth, pts(-30, 0, 30, 0), plane.Point{X: -24, Y: 0}},
+		{geo.WaistBreadth, nil, plane.Point{X: -15.5, Y: 0}},
+		{geo.HipBreadth, nil, plane.Point{X: -7, Y: 0}},
+		{geo.BustDepth, pts(0, -22, 0, 22), plane.Point{X: 0, Y: 15.5}},
+		{geo.WaistDepth, nil, plane.Point{X: 0, Y: 7}},
+		{geo.HipDepth, nil, plane.Point{X: 0, Y: -12}},
 	},
 }
 
@@ -129,12 +129,12 @@ var skirtSketch = sketch{
 	name:     "skirt",
 	outlines: [][]plane.Point{append(pts(-12, 60, 12, 60, 24, 36, 44, -12), append(round(44, -12)[1:16], pts(-44, -12, -24, 36, -12, 60)...)...)},
 	tapes: []tape{
-		{geo.WaistGirth, pts(-12, 62.5, 12, 62.5), plane.Point{X: 0, Y: 66}},
-		{geo.HipGirth, round(23.5, 37), plane.Point{X: -30, Y: 37}},
-		{geo.HemGirth, round(44, -15.5), plane.Point{X: -30, Y: -21}},
-		{geo.FrontLength, pts(0, 60, 0, -14), plane.Point{X: 4.5, Y: 15}},
-		{geo.SideLength, pts(15, 60, 27, 36, 47, -12), plane.Point{X: 41, Y: 20}},
-		{geo.BackLength, pts(-15, 60, -27, 36, -47, -12), plane.Point{X: -41, Y: 20}},
+		{geo.WaistGirth, pts(-12, 62.5, 12, 62.5), plane.Point{X: 0, Y: 63}},
+		{geo.HipGirth, round(23.5, 37), plane.Point{X: 11, Y: 35.3}},
+		{geo.HemGirth, round(44, -15.5), plane.Point{X: 22, Y: -17.2}},
+		{geo.FrontLength, pts(0, 60, 0, -14), plane.Point{X: 0, Y: 12}},
+		{geo.SideLength, pts(15, 60, 27, 36, 47, -12), plane.Point{X: 37, Y: 12}},
+		{geo.BackLength, pts(-15, 60, -27, 36, -47, -12), plane.Point{X: -37, Y: 12}},
 	},
 }
 
@@ -145,8 +145,8 @@ var sleeveSketch = sketch{
 		{geo.UpperGirth, round(14, 55), plane.Point{X: -20, Y: 55}},
 		{geo.ElbowGirth, round(12.3, 24), plane.Point{X: -18.5, Y: 24}},
 		{geo.WristGirth, round(8.5, -8), plane.Point{X: -14, Y: -8}},
-		{geo.SleeveLength, pts(3, 68, 12, 65, 18, 56, 17, 26, 12, -8), plane.Point{X: 22, Y: 40}},
-		{geo.UnderLength, pts(-10, 54, -8.5, 24, -5, -7), plane.Point{X: -2, Y: 14}},
+		{geo.SleeveLength, pts(3, 68, 12, 65, 18, 56, 17, 26, 12, -8), plane.Point{X: 17.4, Y: 40}},
+		{geo.UnderLength, pts(-10, 54, -8.5, 24, -5, -7), plane.Point{X: -6.7, Y: 8}},
 	},
 }
 
@@ -160,6 +160,10 @@ func counted(table []geo.Measure, first int) numbers {
 	}
 	return n
 }
+
+// badgeSketch is the radius of a number's circle on a sketch, in millimetres: three lie side by side
+// on the smallest.
+const badgeSketch = 1.7
 
 var (
 	outlinePen = drawing.Pen{Width: 0.3}
@@ -182,7 +186,7 @@ func (k sketch) draw(c drawing.Canvas, n numbers, at plane.Point, scale float64)
 		}
 	}
 	for _, t := range k.tapes {
-		badge(c, n[t.key], put([]plane.Point{t.label})[0], 1.9)
+		badge(c, n[t.key], put([]plane.Point{t.label})[0], badgeSketch)
 	}
 }
 
