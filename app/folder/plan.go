@@ -1,0 +1,66 @@
+package folder
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"regexp"
+
+	"understructure/patterns/piece"
+	"understructure/patterns/plan"
+	"understructure/patterns/report"
+	"understructure/patterns/sheet"
+	"understructure/patterns/vector"
+)
+
+// Write writes everything that is made from a plan into dir: plan.json, templates.pdf,
+// svg/ID.svg for every piece, record.pdf and materials.csv. See Put for what happens to files
+// that are there already. done may be called often, with the share that is written.
+func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction float64)) error {
+	files, err := made(p)
+	if err != nil {
+		return err
+	}
+	return Put(ctx, dir, files, done)
+}
+
+// safe is what every file system takes as a name and no shell as anything else.
+var safe = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9._-]{0,99}$`)
+
+func made(p plan.Plan) ([]File, error) {
+	pages, err := sheet.Lay(p)
+	if err != nil {
+		return nil, err
+	}
+	files := []File{
+		{"plan.json", func(w io.Writer) error { return readable(w, p) }},
+		{"record.pdf", func(w io.Writer) error { return report.Record(w, p) }},
+		{"materials.csv", func(w io.Writer) error { return report.Materials(w, p) }},
+	}
+	if len(pages) > 0 { // a form that is too big everywhere gets no wadding, and paper without a page is no file
+		files = append(files, File{"templates.pdf", func(w io.Writer) error { return vector.PDF(w, pages, meta(p, "templates")) }})
+	}
+	for _, pc := range p.Pieces {
+		if !safe.MatchString(pc.ID) {
+			return nil, fmt.Errorf("folder: piece %q: the ID is not a safe file name", pc.ID)
+		}
+		files = append(files, drawn(p, pc))
+	}
+	return files, nil
+}
+
+func drawn(p plan.Plan, pc piece.Piece) File {
+	return File{"svg/" + pc.ID + ".svg", func(w io.Writer) error { return vector.SVG(w, pc, meta(p, pc.Name)) }}
+}
+
+// meta is what a file says of itself to a viewer.
+func meta(p plan.Plan, what string) vector.Meta {
+	title := p.Object.Number
+	if title == "" {
+		title = p.Object.Title
+	}
+	if title != "" {
+		title += ": "
+	}
+	return vector.Meta{Title: title + what, Subject: p.Object.Title}
+}

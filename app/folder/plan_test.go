@@ -1,0 +1,69 @@
+package folder
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"reflect"
+	"strings"
+	"testing"
+
+	"understructure/geometry/plane"
+	"understructure/patterns/piece"
+	"understructure/patterns/plan"
+)
+
+func small() plan.Plan {
+	square := plane.Ring{{X: 0, Y: 0}, {X: 60, Y: 0}, {X: 60, Y: 60}, {X: 0, Y: 60}}
+	return plan.Plan{
+		Understructure: plan.Version, Build: "padded", Object: plan.Object{Number: "1 \\ \"2\" {", Wearer: "woman"},
+		Paper:   plan.Paper{Name: "A4", Width: 210, Height: 297},
+		Surface: plan.Surface{Heights: []float64{0, 10}, Target: []plane.Ring{square, nil}},
+		Pieces:  []piece.Piece{{ID: "W01-front", Name: "layer 1 of 1", Material: "wadding 6 mm", Count: 1, Layer: 1, Outline: square}},
+	}
+}
+
+func TestWriteMakesEveryFileTheSameEveryTime(t *testing.T) {
+	one, two := t.TempDir(), t.TempDir()
+	for _, dir := range []string{one, two} {
+		if err := Write(context.Background(), dir, small(), func(float64) {}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, name := range []string{"plan.json", "templates.pdf", "record.pdf", "materials.csv", "svg/W01-front.svg", manifest} {
+		a, errA := os.ReadFile(filepath.Join(one, name))
+		b, errB := os.ReadFile(filepath.Join(two, name))
+		if errA != nil || errB != nil || len(a) == 0 || !bytes.Equal(a, b) {
+			t.Errorf("%s: %v, %v, %d and %d bytes", name, errA, errB, len(a), len(b))
+		}
+	}
+}
+
+func TestHostileIDs(t *testing.T) {
+	for _, id := range []string{"", "..", "../x", "a/b", `a\b`, "a b", ".hidden", "C:x", "x\n", strings.Repeat("x", 101)} {
+		p := small()
+		p.Pieces[0].ID = id
+		if err := Write(context.Background(), t.TempDir(), p, func(float64) {}); err == nil {
+			t.Errorf("%q is written", id)
+		}
+	}
+}
+
+func TestReadableIsTheSameJSON(t *testing.T) {
+	var b bytes.Buffer
+	if err := readable(&b, small()); err != nil {
+		t.Fatal(err)
+	}
+	var got plan.Plan
+	if err := json.Unmarshal(b.Bytes(), &got); err != nil {
+		t.Fatal(err)
+	}
+	if !reflect.DeepEqual(got, small()) {
+		t.Errorf("read back as %+v", got)
+	}
+	if want := "\n   [[0,0],[60,0],[60,60],[0,60]],\n   null\n  ]"; !strings.Contains(b.String(), want) {
+		t.Errorf("no outline on a line of its own:\n%s", b.String())
+	}
+}
