@@ -64,7 +64,7 @@ func enum(words []string) ordered {
 }
 
 func line(longest int) ordered {
-	return ordered{{"type", []string{"string", "null"}}, {"maxLength", longest}, {"pattern", `^\P{Cc}*$`}}
+	return ordered{{"type", []string{"string", "null"}}, {"maxLength", longest}, {"pattern", `^[^\x00-\x1f\x7f-\x9f]*$`}}
 }
 
 func table(rows []measure.Measure) ordered {
