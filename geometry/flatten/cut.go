@@ -28,50 +28,80 @@ func whole(p Patch) (cut, error) {
 	return c, nil
 }
 
-// path returns the vertices along the edges that follow the straight line from the boundary vertex foot to the inner
-// vertex apex of a laid patch, and false when the line leaves the patch or runs along its boundary.
-// Of every edge that the line crosses it takes the nearer end.
+// path returns the vertices of a way along edges that follows the straight line from the boundary vertex foot to
+// the inner vertex apex of a laid patch, and false when the line leaves the patch or runs along its
+// boundary. Of the edges that the line crosses it takes ends that lie near the line and can be moved onto it.
 func path(tris [][3]int, x []plane.Point, rim []bool, foot, apex int) ([]int, bool) {
-	type crossing struct {
-		at     float64
-		vertex int
-	}
 	along := x[apex].Sub(x[foot])
-	var list []crossing
-	near := map[[2]int]bool{}
+	span := along.Norm()
+	off := func(v int) float64 { return along.Cross(x[v].Sub(x[foot])) / span }
+	at := func(v int) float64 { return along.Dot(x[v].Sub(x[foot])) / span }
+	near, strip := map[int][]int{}, []int{foot, apex}
 	for _, t := range tris {
-		for j := range t {
-			a, b := t[j], t[(j+1)%3]
-			da, db := along.Cross(x[a].Sub(x[foot])), along.Cross(x[b].Sub(x[foot]))
-			near[[2]int{a, b}], near[[2]int{b, a}] = true, true
-			if (da > 0) == (db > 0) {
+		if !crosses(off(t[0]), off(t[1]), off(t[2])) {
+			continue
+		}
+		for j, v := range t {
+			near[v] = append(near[v], t[(j+1)%3], t[(j+2)%3])
+			if !rim[v] && v != apex && at(v) > 0 && at(v) < span {
+				strip = append(strip, v)
+			}
+		}
+	}
+	price := func(v int) float64 { return math.Abs(off(v)) / x[v].Dist(x[near[v][0]]) }
+	return cheapest(strip, near, at, price)
+}
+
+// crosses reports whether a line at these distances from the corners of a triangle meets it.
+func crosses(a, b, c float64) bool { return min(a, b, c) <= 0 && max(a, b, c) >= 0 }
+
+// cheapest returns the way of least total price from the first of the vertices to the second by steps between neighbours
+// that all lead onward.
+func cheapest(strip []int, near map[int][]int, at, price func(int) float64) ([]int, bool) {
+	foot, apex := strip[0], strip[1]
+	slices.SortFunc(strip, func(v, w int) int { return cmp.Or(cmp.Compare(at(v), at(w)), v-w) })
+	strip = slices.Compact(strip)
+	cost, from := map[int]float64{foot: 0}, map[int]int{}
+	in := map[int]bool{}
+	for _, v := range strip {
+		in[v] = true
+	}
+	for _, v := range strip {
+		c, reached := cost[v]
+		if !reached {
+			continue
+		}
+		for _, w := range near[v] {
+			if !in[w] || at(w) <= at(v) {
 				continue
 			}
-			at := along.Dot(x[a].Lerp(x[b], da/(da-db)).Sub(x[foot])) / along.Dot(along)
-			if math.Abs(da) > math.Abs(db) {
-				a = b
-			}
-			if at >= 0 && at <= 1 {
-				list = append(list, crossing{at, a})
+			p := c + price(w) + 0.1
+			if old, ok := cost[w]; !ok || p < old {
+				cost[w], from[w] = p, v
 			}
 		}
 	}
-	slices.SortFunc(list, func(p, q crossing) int {
-		return cmp.Or(cmp.Compare(p.at, q.at), p.vertex-q.vertex)
-	})
-	way := []int{foot}
-	for _, c := range append(list, crossing{1, apex}) {
-		if k := slices.Index(way, c.vertex); k >= 0 {
-			way = way[:k]
-		}
-		way = append(way, c.vertex)
+	if _, ok := cost[apex]; !ok {
+		return nil, false
 	}
-	for i, v := range way[1:] {
-		if rim[v] || !near[[2]int{way[i], v}] {
-			return nil, false
+	way := []int{apex}
+	for v := apex; v != foot; {
+		v = from[v]
+		way = append(way, v)
+	}
+	slices.Reverse(way)
+	return way, true
+}
+
+// roundOf lists the triangles round each of n vertices.
+func roundOf(tris [][3]int, n int) [][]int {
+	round := make([][]int, n)
+	for i, t := range tris {
+		for _, v := range t {
+			round[v] = append(round[v], i)
 		}
 	}
-	return way, way[0] == foot && way[len(way)-1] == apex
+	return round
 }
 
 // slit parts the triangles along a path from the boundary to an inner vertex. The vertices of the path but the last are doubled;
@@ -105,43 +135,55 @@ func (c cut) slit(way []int) cut {
 		patch:  Patch{Points: slices.Clone(c.patch.Points), Triangles: slit(c.patch.Triangles, n, way)},
 		source: slices.Clone(c.source), darts: slices.Clone(c.darts),
 	}
-	legs := way[:len(way)-1]
-	dart := Dart{Left: slices.Clone(legs), Apex: way[len(way)-1]}
-	for i, v := range legs {
+	for _, v := range way[:len(way)-1] {
 		d.patch.Points = append(d.patch.Points, c.patch.Points[v])
 		d.source = append(d.source, c.source[v])
-		dart.Right = append(dart.Right, n+i)
 	}
-	d.darts = append(d.darts, dart)
+	d.darts = append(d.darts, newDart(way, n))
 	return d
 }
 
-// straighten moves the inner vertices of a path onto its straight line in the laid patch, and
-// along the surface by as much, as far as no triangle round them becomes too thin.
+// newDart is the dart that a slit along a path makes in a patch of n vertices.
+func newDart(way []int, n int) Dart {
+	last := len(way) - 1
+	d := Dart{Left: slices.Clone(way[:last]), Apex: way[last]}
+	for i := range last {
+		d.Right = append(d.Right, n+i)
+	}
+	return d
+}
+
+// straighten moves the inner vertices of a path onto its straight line in the laid patch, spread
+// along it, and along the surface by as much, as far as every triangle keeps a quarter of its area. It takes
+// some rounds, since a vertex may have to wait for the next to make room.
 func (c cut) straighten(x []plane.Point, way []int) {
-	foot, along := x[way[0]], x[way[len(way)-1]].Sub(x[way[0]])
-	round := make([][]int, len(x))
-	for i, t := range c.patch.Triangles {
-		for _, v := range t {
-			round[v] = append(round[v], i)
+	tris, n := c.patch.Triangles, len(way)-1
+	foot, along := x[way[0]], x[way[n]].Sub(x[way[0]])
+	round := roundOf(tris, len(x))
+	was, points := slices.Clone(x), slices.Clone(c.patch.Points)
+	for range 8 {
+		for i, v := range way[1:n] {
+			mid := x[way[i]].Add(x[way[i+2]]).Mul(0.25).Add(x[v].Mul(0.5)).Sub(foot)
+			to := foot.Add(along.Mul(mid.Dot(along) / along.Dot(along)))
+			for t := 1.0; t > 0.1; t /= 2 {
+				if q := x[v].Lerp(to, t); room(tris, was, x, round[v], v, q) {
+					x[v] = q
+					break
+				}
+			}
 		}
 	}
-	was, points := slices.Clone(x), slices.Clone(c.patch.Points)
-	for _, v := range way[1 : len(way)-1] {
-		to := foot.Add(along.Mul(x[v].Sub(foot).Dot(along) / along.Dot(along)))
-		if c.room(x, round[v], v, to) {
-			points[v] = c.lift(was, round[v], to)
-			x[v] = to
-		}
+	for _, v := range way[1:n] {
+		points[v] = c.lift(was, round[v], x[v])
 	}
 	copy(c.patch.Points, points)
 }
 
-// room reports whether vertex v can move to a place and leave every triangle round it a quarter of its area.
-func (c cut) room(x []plane.Point, round []int, v int, to plane.Point) bool {
+// room reports whether vertex v can move to a place and leave every triangle round it a quarter of the area it had.
+func room(tris [][3]int, was, x []plane.Point, round []int, v int, to plane.Point) bool {
 	for _, i := range round {
-		a, b := opposite(c.patch.Triangles[i], v)
-		if x[a].Sub(to).Cross(x[b].Sub(to)) < x[a].Sub(x[v]).Cross(x[b].Sub(x[v]))/4 {
+		a, b := opposite(tris[i], v)
+		if x[a].Sub(to).Cross(x[b].Sub(to)) < was[a].Sub(was[v]).Cross(was[b].Sub(was[v]))/4 {
 			return false
 		}
 	}

@@ -11,8 +11,8 @@ import (
 // trial is the number of vertices with which the places for a dart are compared; feet is how many places along the
 // outline are tried for each apex, and gain the share of the strain that a dart must take away.
 const (
-	trial = 200
-	feet  = 16
+	trial = 120
+	feet  = 12
 	gain  = 0.1
 )
 
@@ -31,7 +31,8 @@ func (c cut) open(x []plane.Point) (cut, bool) {
 	if err != nil {
 		return c, false
 	}
-	th := thinned(sh.elements, x, trial)
+	sh.darts = c.darts
+	th := thinned(sh, x, trial)
 	few, stay := sh.coarse(th, x)
 	tr := trialOf(few, stay, x)
 	best, least := [2]int{-1, -1}, (1-gain)*tr.strain(tr.tris, tr.x)
@@ -84,7 +85,8 @@ func trialOf(few sheet, stay []int, x []plane.Point) trials {
 }
 
 // peaks returns at most two inner vertices where the curvature, summed under a bell a quarter as
-// wide as the patch, is positive and greatest, and which lie apart.
+// wide as the patch, is positive and greatest. They lie apart from each other and from the darts there
+// are, so that no narrow bridge is left between two points.
 func (tr trials) peaks(p Patch, x []plane.Point) []int {
 	k := p.curvature()
 	r := math.Sqrt(p.Area()) / 4
@@ -97,11 +99,14 @@ func (tr trials) peaks(p Patch, x []plane.Point) []int {
 		}
 	}
 	var found []int
+	clear := func(q plane.Point) bool {
+		return !slices.ContainsFunc(found, func(f int) bool { return tr.x[f].Dist(q) < 2*r }) &&
+			!slices.ContainsFunc(tr.darts, func(d Dart) bool { return tr.x[d.Apex].Dist(q) < r/2 })
+	}
 	for range 2 {
 		best := -1
 		for i, q := range tr.x {
-			apart := !slices.ContainsFunc(found, func(f int) bool { return tr.x[f].Dist(q) < 2*r })
-			if !tr.rim[i] && apart && sum[i] > 0 && (best < 0 || sum[i] > sum[best]) {
+			if !tr.rim[i] && clear(q) && sum[i] > 0 && (best < 0 || sum[i] > sum[best]) {
 				best = i
 			}
 		}
@@ -128,10 +133,23 @@ func (tr trials) feet(c cut, stay []int) []int {
 		}
 	}
 	var some []int
-	for i := range min(feet, len(free)) {
-		some = append(some, free[i*len(free)/min(feet, len(free))])
+	length := 0.0
+	for i, v := range free {
+		if length*feet >= tr.length(free)*float64(len(some)) {
+			some = append(some, v)
+		}
+		length += tr.x[v].Dist(tr.x[free[(i+1)%len(free)]])
 	}
 	return some
+}
+
+// length is the length of a closed line through vertices.
+func (tr trials) length(loop []int) float64 {
+	r := make(plane.Ring, len(loop))
+	for i, v := range loop {
+		r[i] = tr.x[v]
+	}
+	return r.Perimeter()
 }
 
 // try returns the greatest strain left by a dart, infinite when it cannot be cut or the legs would cross.
@@ -144,12 +162,12 @@ func (tr trials) try(foot, apex int) float64 {
 	for _, v := range way[:len(way)-1] {
 		x = append(x, tr.x[v])
 	}
-	return tr.strain(slit(tr.tris, len(tr.x), way), x)
+	return tr.strain(slit(tr.tris, len(tr.x), way), x, newDart(way, len(tr.x)))
 }
 
-// strain lays the coarse sheet with its vertices renamed and returns the greatest strain.
-func (tr trials) strain(tris [][3]int, x []plane.Point) float64 {
-	sh := sheet{points: len(x), elements: slices.Clone(tr.elements), area: tr.area}
+// strain lays the coarse sheet with its vertices renamed and perhaps one more dart, and returns the greatest strain.
+func (tr trials) strain(tris [][3]int, x []plane.Point, more ...Dart) float64 {
+	sh := sheet{points: len(x), elements: slices.Clone(tr.elements), area: tr.area, darts: append(slices.Clone(tr.darts), more...)}
 	at := make([]space.Point, len(x))
 	for i, q := range x {
 		at[i] = space.Point{X: q.X, Y: q.Y}
@@ -158,8 +176,9 @@ func (tr trials) strain(tris [][3]int, x []plane.Point) float64 {
 		sh.elements[i].v = tris[i]
 	}
 	s := newSolver(sh, at)
-	x = sh.descend(s, supple{}, hold, x, 3)
-	for _, k := range []float64{3, 6, 12} {
+	x = slices.Clone(sh.descend(s, supple{}, hold, x, 2))
+	sh.join(s, x)
+	for _, k := range []float64{4, 10} {
 		limit := sh.greatest(x)
 		x = sh.descend(s, stiff{k / limit, limit}, hold, x, 2)
 	}

@@ -35,6 +35,7 @@ type sheet struct {
 	points   int
 	elements []element
 	area     float64
+	darts    []Dart // whose legs are to come out equal
 }
 
 func newSheet(p Patch) (sheet, error) {

@@ -18,7 +18,7 @@ func (sh sheet) even(s *solver, x []plane.Point) []plane.Point {
 	if len(x) < 2*coarsest {
 		return sh.stiffen(s, x)
 	}
-	th := thinned(sh.elements, x, len(x)/4)
+	th := thinned(sh, x, len(x)/4)
 	few, stay := sh.coarse(th, x)
 	if len(stay) > len(x)*2/3 {
 		return sh.stiffen(s, x)
@@ -40,6 +40,8 @@ func (sh sheet) even(s *solver, x []plane.Point) []plane.Point {
 // stiffen raises the stiffness step by step: stiffness times greatest strain says how far the worst
 // triangles outweigh the slack ones.
 func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
+	x = slices.Clone(x)
+	sh.join(s, x)
 	best, least := x, sh.greatest(x)
 	for _, c := range []float64{1.5, 2.5, 4, 6, 9, 12, 18, 25} {
 		limit := sh.greatest(x)
@@ -55,6 +57,7 @@ func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
 // possible, so the steps end soon after it is reached.
 func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
 	x = sh.descend(s, supple{}, drag, x, 1)
+	sh.join(s, x)
 	best, least := x, sh.greatest(x)
 	limit := math.Min(1.2*goal, least)
 	for _, c := range []float64{6, 9, 13, 18, 25} {
@@ -62,8 +65,7 @@ func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
 			break
 		}
 		x = sh.descend(s, stiff{c / limit, limit}, hold, x, 1)
-		g := sh.greatest(x)
-		if g < least {
+		if g := sh.greatest(x); g < least {
 			best, least = x, g
 		}
 	}
@@ -83,6 +85,9 @@ func (sh sheet) coarse(th *thinner, x []plane.Point) (sheet, []int) {
 		}
 	}
 	few.points = len(stay)
+	for _, d := range sh.darts {
+		few.darts = append(few.darts, Dart{Left: th.renamed(d.Left, name), Right: th.renamed(d.Right, name), Apex: name[d.Apex]})
+	}
 	for i, t := range th.tris {
 		if t[0] < 0 {
 			continue

@@ -85,11 +85,12 @@ func (c cut) lay() (Flat, []plane.Point, error) {
 	if err != nil {
 		return Flat{}, nil, err
 	}
+	sh.darts = c.darts
 	x, err := sh.spread(c.patch)
 	if err != nil {
 		return Flat{}, nil, err
 	}
-	c.sew(sh, x)
+	c.measure(x)
 	f := Flat{
 		Points: upright(sh, c.patch, x), Source: c.source, Surface: c.patch.Points,
 		Triangles: c.patch.Triangles, Darts: c.darts, Strain: sh.strain(x),

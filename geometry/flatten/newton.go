@@ -24,6 +24,7 @@ func (sh sheet) descend(s *solver, en energy, raise float64, x []plane.Point, st
 		}
 		step := slices.Clone(grad)
 		s.solve(step)
+		sh.sew(s, x, step)
 		slope := 0.0
 		for i, g := range grad {
 			slope += g * step[i]

@@ -2,6 +2,9 @@ package flatten
 
 import (
 	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/floats"
 
 	"understructure/geometry/plane"
 )
@@ -33,43 +36,52 @@ func pull(b []float64, x []plane.Point, vertices []int, apex int, sign float64) 
 	}
 }
 
-// sew makes the two legs of every dart equal, by the change that costs the least energy: with the
-// Hessian H and the gradient c of the difference d between the legs it is −H⁻¹c·d/(cᵀH⁻¹c)
-// (Newton's step for one linear constraint). A few rounds remove what is not linear.
-func (c cut) sew(sh sheet, x []plane.Point) {
-	if len(c.darts) == 0 {
-		return
+// sew changes a Newton step so that it makes the two legs of every dart equal, at the least
+// cost: with the Hessian H, which s holds decomposed, and the gradient c of the difference d between the legs it adds
+// H⁻¹c·(d − cᵀstep)/(cᵀH⁻¹c), Newton's step under a linear constraint. Several darts are
+// taken in turn, which converges since they hardly touch each other.
+func (sh sheet) sew(s *solver, x []plane.Point, step []float64) {
+	type seam struct {
+		c, w             []float64
+		diff, compliance float64
 	}
-	s := newSolver(sh, c.patch.Points)
-	limit := sh.greatest(x)
-	en := stiff{6 / limit, limit}
-	if _, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(en, x, l) }, 1e-6, nil); !ok {
-		return
+	seams := make([]seam, len(sh.darts))
+	for i, d := range sh.darts {
+		c := make([]float64, len(step))
+		pull(c, x, d.Left, d.Apex, 1)
+		pull(c, x, d.Right, d.Apex, -1)
+		w := slices.Clone(c)
+		s.solve(w)
+		seams[i] = seam{c, w, leg(x, d.Left, d.Apex) - leg(x, d.Right, d.Apex), floats.Dot(c, w)}
 	}
-	for range 4 {
-		for _, d := range c.darts {
-			s.level(x, d)
+	for range 3 * len(seams) {
+		for _, m := range seams {
+			floats.AddScaled(step, (m.diff-floats.Dot(m.c, step))/m.compliance, m.w)
 		}
-	}
-	for i, d := range c.darts {
-		l, r := leg(x, d.Left, d.Apex), leg(x, d.Right, d.Apex)
-		c.darts[i].Length, c.darts[i].Mismatch = (l+r)/2, math.Abs(l-r)/((l+r)/2)
 	}
 }
 
-// level moves x so that the legs of one dart become equal.
-func (s *solver) level(x []plane.Point, d Dart) {
-	c := make([]float64, 2*len(x))
-	pull(c, x, d.Left, d.Apex, 1)
-	pull(c, x, d.Right, d.Apex, -1)
-	w := append([]float64(nil), c...)
-	s.solve(w)
-	across := 0.0
-	for i := range c {
-		across += c[i] * w[i]
+// join moves x so that the legs become equal, keeping the energy as low as that allows.
+func (sh sheet) join(s *solver, x []plane.Point) {
+	if len(sh.darts) == 0 {
+		return
 	}
-	diff := leg(x, d.Left, d.Apex) - leg(x, d.Right, d.Apex)
-	for i := range x {
-		x[i] = x[i].Sub(plane.Point{X: w[2*i], Y: w[2*i+1]}.Mul(diff / across))
+	if _, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(supple{}, x, l) }, hold, nil); !ok {
+		return
+	}
+	for range 3 {
+		step := make([]float64, 2*len(x))
+		sh.sew(s, x, step)
+		for i, d := range places(step) {
+			x[i] = x[i].Sub(d)
+		}
+	}
+}
+
+// measure notes the lengths of the legs.
+func (c cut) measure(x []plane.Point) {
+	for i, d := range c.darts {
+		l, r := leg(x, d.Left, d.Apex), leg(x, d.Right, d.Apex)
+		c.darts[i].Length, c.darts[i].Mismatch = (l+r)/2, math.Abs(l-r)/((l+r)/2)
 	}
 }

@@ -24,13 +24,13 @@ func (sh sheet) spread(p Patch) ([]plane.Point, error) {
 	return sh.even(s, x), nil
 }
 
-// slacken takes one supple step, and goes on as long as each takes nine tenths of the energy
-// away, as it does on the way to no strain at all.
+// slacken takes supple steps as long as each takes half of the energy away, as it does on
+// the way to no strain at all.
 func (sh sheet) slacken(s *solver, x []plane.Point) []plane.Point {
-	for before := math.Inf(1); ; {
+	for before := sh.total(supple{}, x); ; {
 		x = sh.descend(s, supple{}, hold, x, 1)
 		now := sh.total(supple{}, x)
-		if now > before/10 || now < 1e-20*sh.area {
+		if !(now < before/2) || now < 1e-20*sh.area {
 			return x
 		}
 		before = now

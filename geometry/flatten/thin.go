@@ -26,12 +26,16 @@ type thinner struct {
 	centre []plane.Point
 	round  [][]int // triangles round each vertex
 	rim    []bool
+	fixed  []bool
 	gone   []removal
 }
 
-// thinned takes out vertices until about goal are left.
-func thinned(fine []element, x []plane.Point, goal int) *thinner {
-	th := newThinner(fine, x)
+// thinned takes out vertices until about goal are left; the ends of darts stay.
+func thinned(sh sheet, x []plane.Point, goal int) *thinner {
+	th := newThinner(sh.elements, x)
+	for _, d := range sh.darts {
+		th.fixed[d.Apex], th.fixed[d.Left[0]], th.fixed[d.Right[0]] = true, true, true
+	}
 	out := make([]bool, len(x))
 	for left := len(x); left > goal; {
 		n := th.pass(out, left-goal)
@@ -46,7 +50,7 @@ func thinned(fine []element, x []plane.Point, goal int) *thinner {
 func newThinner(fine []element, x []plane.Point) *thinner {
 	th := &thinner{
 		points: x, tris: make([][3]int, len(fine)), holds: make([][]int, len(fine)),
-		centre: make([]plane.Point, len(fine)), round: make([][]int, len(x)), rim: make([]bool, len(x)),
+		centre: make([]plane.Point, len(fine)), round: make([][]int, len(x)), rim: make([]bool, len(x)), fixed: make([]bool, len(x)),
 	}
 	for i := range fine {
 		th.tris[i] = fine[i].v
@@ -107,7 +111,7 @@ func (th *thinner) pass(out []bool, limit int) int {
 	}
 	var list []candidate
 	for v := range th.points {
-		if out[v] {
+		if out[v] || th.fixed[v] {
 			continue
 		}
 		if to, l := th.nearest(v); to >= 0 {
@@ -268,6 +272,17 @@ func (th *thinner) restore(x []plane.Point) {
 			x[r.vertex] = r.mean(x)
 		}
 	}
+}
+
+// renamed gives the new names of those of the vertices that stayed.
+func (th *thinner) renamed(vertices, name []int) []int {
+	var some []int
+	for _, v := range vertices {
+		if th.round[v] != nil {
+			some = append(some, name[v])
+		}
+	}
+	return some
 }
 
 // mean places an inner vertex by mean value coordinates, which are exact for affine maps
