@@ -1,0 +1,287 @@
+package sheet_test
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"understructure/geometry/plane"
+	"understructure/patterns/drawing"
+	"understructure/patterns/piece"
+	"understructure/patterns/plan"
+	"understructure/patterns/plantest"
+	"understructure/patterns/sheet"
+)
+
+func laid(t *testing.T, p plan.Plan, paper string) []sheet.Page {
+	t.Helper()
+	p.Paper, _ = sheet.Named(paper)
+	pages, err := sheet.Lay(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return pages
+}
+
+func drawn(pg sheet.Page) *plantest.Recorder {
+	r := &plantest.Recorder{}
+	pg.Draw(r)
+	return r
+}
+
+// printable is the page less the margin that printers leave blank.
+func printable(pg sheet.Page) drawing.Box {
+	return drawing.Box{Hi: plane.Point{X: pg.Width, Y: pg.Height}}.Grow(-9)
+}
+
+var papers = []string{"A4", "A3", "A2", "A1", "A0", "Letter", "Tabloid", "roll-610", "roll-914", "roll-1067"}
+
+func TestEveryPieceOnce(t *testing.T) {
+	p := plantest.Plan()
+	for _, paper := range papers {
+		whole, tiled := map[string]int{}, map[string]int{}
+		for _, pg := range laid(t, p, paper) {
+			for _, it := range pg.Items {
+				if pg.Tile == nil {
+					whole[it.Piece.ID]++
+				} else {
+					tiled[it.Piece.ID]++
+				}
+			}
+		}
+		for _, pc := range p.Pieces {
+			if whole[pc.ID] != 1 && (whole[pc.ID] != 0 || tiled[pc.ID] < 2) {
+				t.Errorf("%s: piece %s lies %d times whole and on %d tiles", paper, pc.ID, whole[pc.ID], tiled[pc.ID])
+			}
+		}
+	}
+}
+
+func TestNothingOverlapsOrLeavesThePage(t *testing.T) {
+	for _, paper := range papers {
+		for i, pg := range laid(t, plantest.Plan(), paper) {
+			r := drawn(pg)
+			for _, f := range r.Faults(printable(pg)) {
+				t.Errorf("%s page %d: %s", paper, i+1, f)
+			}
+			for _, l := range r.Lines {
+				for _, q := range l.Points {
+					if !printable(pg).Contains(q) {
+						t.Fatalf("%s page %d: a line on layer %q leaves the page at %v", paper, i+1, l.Layer, q)
+					}
+				}
+			}
+		}
+	}
+}
+
+// No word stands on a cut line.
+func TestWordsKeepOffCutLines(t *testing.T) {
+	for _, paper := range []string{"A4", "A1", "roll-914"} {
+		for i, pg := range laid(t, plantest.Plan(), paper) {
+			r := drawn(pg)
+			for _, w := range r.Words {
+				for _, l := range r.Lines {
+					if l.Layer != drawing.Cut {
+						continue
+					}
+					for k := 1; k < len(l.Points); k++ {
+						if !plantest.Apart(w.Corners(), l.Points[k-1:k+1]) {
+							t.Fatalf("%s page %d: %q stands on a cut line near %v", paper, i+1, w.Text, l.Points[k])
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+func TestRulesAndTitleOnEveryPage(t *testing.T) {
+	for _, paper := range papers {
+		for i, pg := range laid(t, plantest.Plan(), paper) {
+			var level, upright bool
+			r := drawn(pg)
+			for _, l := range r.Lines {
+				if l.Layer == drawing.Sheet && len(l.Points) == 2 {
+					d := l.Points[1].Sub(l.Points[0])
+					level = level || math.Abs(d.X-sheet.Rule) < 1e-9 && d.Y == 0
+					upright = upright || math.Abs(d.Y-sheet.Rule) < 1e-9 && d.X == 0
+				}
+			}
+			if !level || !upright {
+				t.Errorf("%s page %d: rules level %v, upright %v", paper, i+1, level, upright)
+			}
+			text := ""
+			for _, w := range r.Words {
+				text += w.Text + "\n"
+			}
+			for _, want := range []string{"INV.1872.4", "100 mm", sheet.ScaleNote, fmt.Sprintf("page %d of ", i+1)} {
+				if !strings.Contains(text, want) {
+					t.Errorf("%s page %d does not say %q", paper, i+1, want)
+				}
+			}
+		}
+	}
+}
+
+// The cores of all tiles hold the whole outline, once; the overlap is 15 mm.
+func TestTilesHoldTheOutlineOnce(t *testing.T) {
+	panel := plantest.Panel()
+	for _, paper := range []string{"A4", "A3", "Letter", "roll-610"} {
+		total := 0.0
+		for _, pg := range laid(t, plan.Plan{Pieces: []piece.Piece{panel}}, paper) {
+			if pg.Tile == nil {
+				total += panel.Outline.Perimeter()
+				continue
+			}
+			it := pg.Items[0]
+			for _, run := range pg.Tile.Core.Cut(panel.Outline.Map(it.OnPage), true) {
+				for k := 1; k < len(run); k++ {
+					total += run[k].Dist(run[k-1])
+				}
+			}
+			if pg.Tile.Column > 0 {
+				if o := 2 * (pg.Tile.Core.Lo.X - it.Clip.Lo.X); math.Abs(o-sheet.Overlap) > 1e-9 {
+					t.Errorf("%s: overlap %g mm, want %g", paper, o, sheet.Overlap)
+				}
+			}
+		}
+		if want := panel.Outline.Perimeter(); math.Abs(total-want) > 1e-6 {
+			t.Errorf("%s: the tiles hold %.6f mm of an outline of %.6f", paper, total, want)
+		}
+	}
+}
+
+// A frame has nothing in its middle and an L nothing in one corner; such tiles are not printed.
+func TestEmptyTilesAreLeftOut(t *testing.T) {
+	square := func(lo, hi float64) plane.Ring {
+		return plane.Ring{{X: lo, Y: lo}, {X: hi, Y: lo}, {X: hi, Y: hi}, {X: lo, Y: hi}}
+	}
+	frame := piece.Piece{ID: "frame", Outline: square(0, 1200), Holes: []plane.Ring{square(50, 1150).Reverse()}}
+	pages := laid(t, plan.Plan{Pieces: []piece.Piece{frame}}, "A4")
+	tile := pages[0].Tile
+	if want := 2*tile.Rows + 2*tile.Columns - 4; len(pages) != want {
+		t.Errorf("%d pages of %d × %d tiles, want the %d of the border", len(pages), tile.Rows, tile.Columns, want)
+	}
+	if want := fmt.Sprintf("of %d", len(pages)); !strings.Contains(pages[0].Title.Piece, want) {
+		t.Errorf("title %q, want tiles %q", pages[0].Title.Piece, want)
+	}
+	for _, pg := range pages {
+		if lines := drawn(pg).Lines; lines[0].Layer != drawing.Cut {
+			t.Errorf("tile %d/%d has no cut line", pg.Tile.Row, pg.Tile.Column)
+		}
+	}
+}
+
+func TestTurnedOnlyToSaveTiles(t *testing.T) {
+	bar := func(w, h float64) piece.Piece {
+		return piece.Piece{ID: "bar", Outline: plane.Ring{{}, {X: w}, {X: w, Y: h}, {Y: h}}}
+	}
+	for _, c := range []struct {
+		w, h   float64
+		turned bool
+		pages  int
+	}{{170, 240, false, 1}, {240, 170, true, 1}, {100, 60, false, 1}, {160, 160, false, 1}, {400, 400, false, 6}} {
+		pages := laid(t, plan.Plan{Pieces: []piece.Piece{bar(c.w, c.h)}}, "A4")
+		if len(pages) != c.pages || pages[0].Items[0].Turned != c.turned {
+			t.Errorf("%g × %g: %d pages, turned %v; want %d, %v", c.w, c.h, len(pages), pages[0].Items[0].Turned, c.pages, c.turned)
+		}
+	}
+}
+
+func TestRollEndsWithItsPieces(t *testing.T) {
+	p := plantest.Plan()
+	pages := laid(t, p, "roll-914")
+	if len(pages) != 1 || pages[0].Width != 914 || pages[0].Height > 1000 {
+		t.Errorf("%d pages, the first %g × %g mm", len(pages), pages[0].Width, pages[0].Height)
+	}
+	for range 5 {
+		p.Pieces = append(p.Pieces, p.Pieces...)
+	}
+	for _, pg := range laid(t, p, "roll-914") {
+		if pg.Height > sheet.Most {
+			t.Errorf("a page of %g mm, want at most %d", pg.Height, sheet.Most)
+		}
+	}
+}
+
+// Hundreds of pieces of any size never lie on each other, and always inside the field.
+func TestPackedPiecesLieApart(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(7, 11))
+	for round := range 8 {
+		var p plan.Plan
+		for i := range 60 {
+			w, h := 8+rnd.Float64()*160, 8+rnd.Float64()*230
+			p.Pieces = append(p.Pieces, piece.Piece{ID: fmt.Sprintf("P%02d", i), Name: "slip", Material: "card", Count: 1,
+				Outline: plane.Ring{{}, {X: w}, {X: w * rnd.Float64(), Y: h}}})
+		}
+		for n, pg := range laid(t, p, papers[round%4]) {
+			var boxes []drawing.Box
+			for _, it := range pg.Items {
+				b := drawing.Empty().Round(it.Piece.Outline.Map(it.OnPage)...)
+				for _, other := range boxes {
+					if b.Lo.X < other.Hi.X+6-1e-6 && other.Lo.X < b.Hi.X+6-1e-6 && b.Lo.Y < other.Hi.Y+6-1e-6 && other.Lo.Y < b.Hi.Y+6-1e-6 {
+						t.Fatalf("round %d page %d: %v and %v lie less than 6 mm apart", round, n+1, b, other)
+					}
+				}
+				boxes = append(boxes, b)
+			}
+			for _, f := range drawn(pg).Faults(printable(pg)) {
+				t.Errorf("round %d page %d: %s", round, n+1, f)
+			}
+		}
+	}
+}
+
+func TestLayRefuses(t *testing.T) {
+	p := plantest.Plan()
+	p.Paper.Width = 90
+	if _, err := sheet.Lay(p); err == nil || !strings.Contains(err.Error(), "90") {
+		t.Errorf("a paper of 90 mm: %v", err)
+	}
+	for name, ring := range map[string]plane.Ring{"empty": nil, "line": {{}, {X: 1}}, "nowhere": {{}, {X: 1}, {Y: math.NaN()}}, "endless": {{}, {X: 1}, {Y: 1e9}}} {
+		p := plan.Plan{Paper: sheet.Papers[0], Pieces: []piece.Piece{{ID: name, Outline: ring}}}
+		if _, err := sheet.Lay(p); err == nil || !strings.Contains(err.Error(), name) {
+			t.Errorf("%s outline: %v", name, err)
+		}
+	}
+}
+
+// Whatever is written on a record, the words stay on the page and off each other.
+func FuzzWords(f *testing.F) {
+	for _, s := range []string{"", "Day bodice", strings.Repeat("taffeta ", 300), "\x00\x1b[2J\u202e\u2066", "<b>&\"'</b>", "שמלה فستان", "漢字\U0001f457", "\xff\xfe", "%PDF (\\) endobj", strings.Repeat("W", 500)} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		p := plantest.Plan()
+		p.Pieces = p.Pieces[3:]
+		p.Object.Number, p.Object.Title, p.Object.Notice = s, s, s
+		for i := range p.Pieces {
+			p.Pieces[i].ID, p.Pieces[i].Name, p.Pieces[i].Material = s, s, s
+			for k := range p.Pieces[i].Marks {
+				p.Pieces[i].Marks[k].Label = s
+			}
+		}
+		p.Paper, _ = sheet.Named("A3")
+		pages, err := sheet.Lay(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, pg := range pages {
+			for _, fault := range drawn(pg).Faults(printable(pg)) {
+				t.Error(fault)
+			}
+		}
+	})
+}
+
+func BenchmarkLay(b *testing.B) {
+	p := plantest.Plan()
+	for b.Loop() {
+		if _, err := sheet.Lay(p); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,247 @@
+package vector
+
+import (
+	"bytes"
+	"encoding/xml"
+	"math"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"understructure/geometry/plane"
+	"understructure/patterns/drawing"
+	"understructure/patterns/piece"
+	"understructure/patterns/plan"
+	"understructure/patterns/plantest"
+	"understructure/patterns/sheet"
+)
+
+const dpi = 600
+
+// The rule of 100 mm is 100 mm within 0.05 mm as drawn by three programs of other makes.
+func TestRuleAsDrawnByOthers(t *testing.T) {
+	pages, pdf := templates(t, small(), "A4")
+	level, upright := ruleTicks(pages[0])
+	dir := t.TempDir()
+	for name, draw := range map[string]func(out string){
+		"pdftoppm": func(out string) {
+			run(t, "pdftoppm", "-gray", "-r", "600", "-f", "1", "-l", "1", "-singlefile", pdf, strings.TrimSuffix(out, ".pgm"))
+		},
+		"mutool": func(out string) { run(t, "mutool", "draw", "-q", "-r", "600", "-c", "gray", "-o", out, pdf, "1") },
+		"gs": func(out string) {
+			run(t, "gs", "-q", "-dBATCH", "-dNOPAUSE", "-sDEVICE=pgmraw", "-r600", "-dGraphicsAlphaBits=4", "-dLastPage=1", "-sOutputFile="+out, pdf)
+		},
+	} {
+		out := filepath.Join(dir, name+".pgm")
+		draw(out)
+		g := pgm(t, out)
+		for _, r := range []struct {
+			name string
+			got  float64
+		}{
+			{"level", centre(g, level[1], pages[0].Height, true) - centre(g, level[0], pages[0].Height, true)},
+			{"upright", centre(g, upright[0], pages[0].Height, false) - centre(g, upright[1], pages[0].Height, false)},
+		} {
+			t.Logf("%s: %s rule %.3f mm", name, r.name, r.got)
+			if math.Abs(r.got-100) > 0.05 {
+				t.Errorf("%s: %s rule measures %.3f mm, want 100 within 0.05", name, r.name, r.got)
+			}
+		}
+	}
+}
+
+// ruleTicks are the middles of the first and the last tick of both rules, on the page.
+func ruleTicks(pg sheet.Page) (level, upright [2]plane.Point) {
+	var r plantest.Recorder
+	pg.Draw(&r)
+	for i, l := range r.Lines {
+		if l.Layer != drawing.Sheet || len(l.Points) != 2 {
+			continue
+		}
+		d := l.Points[1].Sub(l.Points[0])
+		ends := func() [2]plane.Point {
+			first, last := r.Lines[i+1].Points, r.Lines[i+11].Points
+			return [2]plane.Point{first[0].Lerp(first[1], 0.5), last[0].Lerp(last[1], 0.5)}
+		}
+		if d.X == sheet.Rule {
+			level = ends()
+		}
+		if d.Y == sheet.Rule {
+			upright = ends()
+		}
+	}
+	return
+}
+
+// centre is the place, in millimetres, of the middle of the dark line within 1 mm of a point:
+// across the page, or down it.
+func centre(g grey, p plane.Point, pageHeight float64, across bool) float64 {
+	const mm = dpi / 25.4
+	x, y := int(p.X*mm), int((pageHeight-p.Y)*mm)
+	sum, weight := 0.0, 0.0
+	for d := -24; d <= 24; d++ {
+		ink, at := 0.0, 0
+		if across {
+			ink, at = g.ink(x+d, y), x+d
+		} else {
+			ink, at = g.ink(x, y+d), y+d
+		}
+		sum, weight = sum+ink*(float64(at)+0.5), weight+ink
+	}
+	return sum / weight / mm
+}
+
+// traced is what mutool says of one page: every stroked path, in millimetres from the lower left.
+type traced struct {
+	lines [][]plane.Point
+	width []float64 // of the pen, in millimetres
+}
+
+func trace(t *testing.T, pdf string) []traced {
+	t.Helper()
+	d := xml.NewDecoder(bytes.NewReader(run(t, "mutool", "trace", pdf)))
+	d.Strict = false
+	var pages []traced
+	var height float64
+	var m [6]float64
+	for {
+		tok, err := d.Token()
+		if err != nil {
+			break
+		}
+		e, ok := tok.(xml.StartElement)
+		if !ok {
+			continue
+		}
+		a := map[string]string{}
+		for _, k := range e.Attr {
+			a[k.Name.Local] = k.Value
+		}
+		number := func(name string) float64 { v, _ := strconv.ParseFloat(a[name], 64); return v }
+		switch e.Name.Local {
+		case "page":
+			box := strings.Fields(a["mediabox"])
+			height, _ = strconv.ParseFloat(box[3], 64)
+			pages = append(pages, traced{})
+		case "stroke_path":
+			for i, f := range strings.Fields(a["transform"]) {
+				m[i], _ = strconv.ParseFloat(f, 64)
+			}
+			pg := &pages[len(pages)-1]
+			pg.lines = append(pg.lines, nil)
+			pg.width = append(pg.width, number("linewidth")*m[0]/points)
+		case "moveto", "lineto":
+			pg := &pages[len(pages)-1]
+			if len(pg.lines) == 0 {
+				continue
+			}
+			x, y := number("x"), number("y")
+			p := plane.Point{X: (m[0]*x + m[2]*y + m[4]) / points, Y: (height - (m[1]*x + m[3]*y + m[5])) / points}
+			last := len(pg.lines) - 1
+			pg.lines[last] = append(pg.lines[last], p)
+		}
+	}
+	return pages
+}
+
+// Read back by another program and brought back to the piece, every tile's cut line lies on the
+// outline, and the parts between the seams add up to it: the seams join.
+func TestSeamsJoin(t *testing.T) {
+	panel := plantest.Panel()
+	for _, paper := range []string{"A4", "Letter", "roll-610"} {
+		pages, pdf := templates(t, plan.Plan{Pieces: []piece.Piece{panel}}, paper)
+		read := trace(t, pdf)
+		if len(read) != len(pages) {
+			t.Fatalf("%s: %d pages read, %d written", paper, len(read), len(pages))
+		}
+		total, worst := 0.0, 0.0
+		for i, pg := range pages {
+			it := pg.Items[0]
+			outline := panel.Outline.Map(it.OnPage)
+			hole := panel.Holes[0].Map(it.OnPage)
+			for k, l := range read[i].lines {
+				if math.Abs(read[i].width[k]-0.5) > 1e-3 {
+					continue
+				}
+				for _, p := range l {
+					worst = math.Max(worst, math.Min(away(p, outline), away(p, hole)))
+				}
+				if away(l[0], outline) < 0.05 {
+					for _, run := range coreOf(pg).Cut(l, false) {
+						for j := 1; j < len(run); j++ {
+							total += run[j].Dist(run[j-1])
+						}
+					}
+				}
+			}
+		}
+		want := panel.Outline.Perimeter()
+		t.Logf("%s: %d pages, farthest from the outline %.4f mm, length %.3f of %.3f mm", paper, len(pages), worst, total, want)
+		if worst > 0.05 || math.Abs(total-want) > 0.1 {
+			t.Errorf("%s: farthest from the outline %.4f mm, length %.3f of %.3f mm", paper, worst, total, want)
+		}
+	}
+}
+
+func coreOf(pg sheet.Page) drawing.Box {
+	if pg.Tile == nil {
+		return pg.Items[0].Clip
+	}
+	return pg.Tile.Core
+}
+
+// away is the distance of a point from a closed line.
+func away(p plane.Point, ring plane.Ring) float64 {
+	best := math.Inf(1)
+	for i, a := range ring {
+		d := ring[(i+1)%len(ring)].Sub(a)
+		s := math.Max(0, math.Min(1, p.Sub(a).Dot(d)/d.Dot(d)))
+		best = math.Min(best, p.Dist(a.Add(d.Mul(s))))
+	}
+	return best
+}
+
+// The page sizes read back are those of the paper, up to the longest roll.
+func TestPageSizes(t *testing.T) {
+	for _, paper := range []string{"A4", "A0", "Tabloid", "roll-1067"} {
+		p := plantest.Plan()
+		if paper == "roll-1067" {
+			for range 5 {
+				p.Pieces = append(p.Pieces, p.Pieces...)
+			}
+		}
+		pages, pdf := templates(t, p, paper)
+		info := string(run(t, "pdfinfo", "-f", "1", "-l", "1", pdf))
+		_, size, _ := strings.Cut(info, "size:")
+		f := strings.Fields(size)
+		w, _ := strconv.ParseFloat(f[0], 64)
+		h, _ := strconv.ParseFloat(f[2], 64)
+		if math.Abs(w/points-pages[0].Width) > 0.01 || math.Abs(h/points-pages[0].Height) > 0.01 {
+			t.Errorf("%s: %g × %g points, want %g × %g mm", paper, w, h, pages[0].Width, pages[0].Height)
+		}
+	}
+}
+
+// Drawn at 20 pixels to the millimetre by another program, the cut line of a slice is as large as
+// the slice.
+func TestSVGSize(t *testing.T) {
+	slice := plantest.Pieces()[5]
+	slice.Marks = nil
+	var b bytes.Buffer
+	if err := SVG(&b, slice, Meta{Title: "slice"}); err != nil {
+		t.Fatal(err)
+	}
+	out := filepath.Join(t.TempDir(), "slice.png")
+	run(t, "rsvg-convert", "-d", "508", "-p", "508", "-b", "white", "-o", out, file(t, "slice.svg", b.Bytes()))
+	lo, hi := slice.Outline.Bounds()
+	box := inked(t, out)
+	t.Logf("inked %.3f × %.3f mm", box.Width()/20, box.Height()/20)
+	if w, h := box.Width()/20, box.Height()/20; math.Abs(w-(hi.X-lo.X+0.5)) > 0.11 || math.Abs(h-(hi.Y-lo.Y+0.5)) > 0.11 {
+		t.Errorf("%.3f × %.3f mm of ink, want %.3f × %.3f", w, h, hi.X-lo.X+0.5, hi.Y-lo.Y+0.5)
+	}
+	if _, err := os.Stat(out); err != nil {
+		t.Fatal(err)
+	}
+}
