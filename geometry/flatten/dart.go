@@ -1,6 +1,7 @@
 package flatten
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -11,7 +12,7 @@ import (
 // trial is the number of vertices with which the places for a dart are compared; feet is how many places along the
 // outline are tried for each apex, and gain the share of the strain that a dart must take away.
 const (
-	trial = 120
+	trial = 200
 	feet  = 12
 	gain  = 0.1
 )
@@ -35,24 +36,37 @@ func (c cut) open(x []plane.Point) (cut, bool) {
 	th := thinned(sh, x, trial)
 	few, stay := sh.coarse(th, x)
 	tr := trialOf(few, stay, x)
-	best, least := [2]int{-1, -1}, (1-gain)*tr.strain(tr.tris, tr.x)
+	rim := rimOf(c.patch.Triangles, len(x))
+	for _, p := range tr.ranked(c, x, stay) {
+		if way, ok := path(c.patch.Triangles, x, rim, stay[p.foot], stay[p.apex]); ok {
+			d := c
+			d.patch.Points = slices.Clone(c.patch.Points)
+			d.straighten(slices.Clone(x), way)
+			return d.slit(way), true
+		}
+	}
+	return c, false
+}
+
+// place is where a dart may be cut, and the greatest strain that it leaves.
+type place struct {
+	foot, apex int
+	strain     float64
+}
+
+// ranked returns the places for a dart that take enough strain away, best first.
+func (tr trials) ranked(c cut, x []plane.Point, stay []int) []place {
+	var list []place
+	enough := (1 - gain) * tr.strain(tr.tris, tr.x)
 	for _, apex := range tr.peaks(c.patch, x) {
 		for _, foot := range tr.feet(c, stay) {
-			if g := tr.try(foot, apex); g < least {
-				best, least = [2]int{stay[foot], stay[apex]}, g
+			if g := tr.try(foot, apex); g < enough {
+				list = append(list, place{foot, apex, g})
 			}
 		}
 	}
-	if best[0] < 0 {
-		return c, false
-	}
-	way, ok := path(c.patch.Triangles, x, rimOf(c.patch.Triangles, len(x)), best[0], best[1])
-	if !ok {
-		return c, false
-	}
-	d := cut{patch: Patch{slices.Clone(c.patch.Points), c.patch.Triangles}, source: c.source, darts: c.darts}
-	d.straighten(slices.Clone(x), way)
-	return d.slit(way), true
+	slices.SortStableFunc(list, func(a, b place) int { return cmp.Compare(a.strain, b.strain) })
+	return list
 }
 
 // rimOf marks the vertices on the boundary.
