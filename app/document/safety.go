@@ -19,6 +19,7 @@ const SafetyDelay = 2 * time.Second
 type safety struct {
 	delay   time.Duration
 	waiting bool
+	kept    bool // there is a copy, or will be
 	disk    sync.Mutex
 	number  int // guarded by disk
 }
@@ -41,7 +42,8 @@ func (d *Document) copyPath() string {
 // keepCopy sees to it that the record is copied within the delay; further changes until then
 // go into the same copy.
 func (d *Document) keepCopy() {
-	if !d.Dirty() || d.safety.waiting || d.copyPath() == "" {
+	needed := d.Dirty() || d.safety.kept
+	if !needed || d.safety.waiting || d.copyPath() == "" {
 		return
 	}
 	d.safety.waiting = true
@@ -50,9 +52,11 @@ func (d *Document) keepCopy() {
 
 func (d *Document) copyNow() {
 	d.safety.waiting = false
-	if !d.Dirty() {
+	if !d.Dirty() { // undone
+		d.forgetCopy()
 		return
 	}
+	d.safety.kept = true
 	d.safety.disk.Lock()
 	d.safety.number++
 	number := d.safety.number
@@ -80,6 +84,7 @@ func (d *Document) forgetCopy() {
 	d.safety.disk.Lock()
 	defer d.safety.disk.Unlock()
 	d.safety.number++
+	d.safety.kept = false
 	if err := os.Remove(path); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		d.rooms.Post(func() { d.Failed(err) })
 	}

@@ -78,3 +78,18 @@ func TestASaveRemovesTheCopyAndTheCopyThatWasStillToCome(t *testing.T) {
 		t.Error("the copy is still there, or came back, after the save")
 	}
 }
+
+func TestUndoingEverythingRemovesTheCopy(t *testing.T) {
+	d := newDesk(t, echo)
+	d.safety.delay = 0
+	d.Start("demo", dress())
+	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(600))
+	d.copied(t)
+	d.Undo()
+	for d.safety.kept {
+		d.next(t)
+	}
+	if _, err := os.Stat(d.copyPath()); err == nil {
+		t.Error("there is a copy of work that was undone")
+	}
+}

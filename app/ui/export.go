@@ -22,6 +22,7 @@ func (w *Window) export() {
 		}
 		w.exportTo(filepath.Join(f.Path(), w.stem()+" templates"))
 	}, w.win)
+	d.SetTitleText("Where shall the folder with the templates go?")
 	d.SetConfirmText("Export here")
 	w.showFiles(d)
 }

@@ -42,7 +42,6 @@ func newFigure() *figure {
 	f.level.TextStyle.Bold = true
 	f.level.SizeName = theme.SizeNameSubHeadingText
 	f.notes.Wrapping = fyne.TextWrapWord
-	f.notes.Importance = widget.WarningImportance
 	f.numbers.SizeName = theme.SizeNameCaptionText
 	f.notes.SizeName = theme.SizeNameCaptionText
 	head := together(f.level, f.numbers)
@@ -82,7 +81,7 @@ func (f *figure) tapes() []control.Tape {
 	return out
 }
 
-// garment marks with a ring a girth that was drawn from statistics, not taken.
+// garment marks with a tilde a girth that was drawn from statistics, not taken.
 func (f *figure) garment(l plan.Level) string {
 	if l.GarmentGirth == nil || l.Taken {
 		return f.length(l.GarmentGirth)

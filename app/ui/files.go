@@ -109,7 +109,11 @@ func (w *Window) offerRecovery() {
 	if !ok {
 		return
 	}
-	text := fmt.Sprintf("%s was left with unsaved changes on %s.", w.name(), when.Format("2 January 2006 at 15:04"))
+	name := w.name()
+	if w.doc.Path() == "" {
+		name = "A record without a file"
+	}
+	text := fmt.Sprintf("%s was left with unsaved changes\non %s.", name, when.Format("2 January 2006 at 15:04"))
 	d := dialog.NewConfirm("Take up the unsaved changes?", text, func(yes bool) {
 		if !yes {
 			w.doc.Discard()

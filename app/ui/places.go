@@ -3,6 +3,7 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
@@ -61,13 +62,20 @@ func (p *places) makeTabs(all []document.Place) {
 		list := p.newList(place.Name)
 		var content fyne.CanvasObject = list
 		if place.Name == "Mount" {
-			content = container.NewBorder(container.NewVBox(p.build.row, p.paper.row), nil, nil, nil, list)
+			content = container.NewBorder(p.choices(), nil, nil, nil, list)
 		}
 		p.lists, p.names = append(p.lists, list), append(p.names, place.Name)
 		items = append(items, container.NewTabItem(place.Name, content))
 	}
 	p.tabs.SetItems(items)
 	p.tabs.SelectIndex(0)
+}
+
+// choices are the words that are chosen, above the numbers of the mount.
+func (p *places) choices() fyne.CanvasObject {
+	form := container.New(layout.NewFormLayout(),
+		widget.NewLabel("Build"), p.build.choose, widget.NewLabel("Paper"), p.paper.choose)
+	return container.New(layout.NewCustomPaddedLayout(6, 0, 0, 10), form)
 }
 
 // newList makes the list of one place. It looks fields up anew at each event, since they depend on the record.
@@ -103,7 +111,6 @@ func (p *places) field(path string) (document.Field, record.Record) {
 
 // choice is one word of the record that is chosen from a few.
 type choice struct {
-	row    fyne.CanvasObject
 	choose *widget.Select
 	word   func(*record.Record) *string
 }
@@ -117,7 +124,6 @@ func newChoice(label string, words []string, word func(*record.Record) *string, 
 			d.Change(label, r)
 		}
 	}
-	c.row = container.NewBorder(nil, nil, widget.NewLabel(label), nil, c.choose)
 	return c
 }
 

@@ -30,6 +30,7 @@ func newStatus(export func()) *status {
 	s.export = widget.NewButton("Export templates…", export)
 	s.export.Importance = widget.HighImportance
 	s.busy.Hide()
+	s.notices.Hide()
 	right := container.NewHBox(s.busy, s.notices, s.export)
 	s.box = container.New(layout.NewCustomPaddedLayout(0, 4, 4, 8), container.NewBorder(nil, nil, nil, right, s.verdict))
 	return s
@@ -38,7 +39,7 @@ func newStatus(export func()) *status {
 // show tells what a plan comes to, with lengths in the unit u, or why there is none.
 func (s *status) show(p plan.Plan, err error, busy bool, u string) {
 	s.work(busy)
-	if busy {
+	if busy && err == nil && len(p.Levels) == 0 {
 		return
 	}
 	text, importance := verdict(p, u)
@@ -50,8 +51,7 @@ func (s *status) show(p plan.Plan, err error, busy bool, u string) {
 		s.verdict.Refresh()
 	}
 	set(s.verdict, text)
-	s.notices.SetText(count(len(p.Warnings), "notice"))
-	s.notices.Hidden = len(p.Warnings) == 0
+	s.count(len(p.Warnings))
 }
 
 func (s *status) work(busy bool) {
@@ -86,9 +86,15 @@ func verdict(p plan.Plan, u string) (string, widget.Importance) {
 	return fmt.Sprintf("Nothing strains. Tightest at the %s, with %s %s to spare.", tight.Name, f.length(tight.Clearance), u), widget.MediumImportance
 }
 
-func count(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
+func (s *status) count(notices int) {
+	text := fmt.Sprintf("%d notices", notices)
+	if notices == 1 {
+		text = "1 notice"
 	}
-	return fmt.Sprintf("%d %ss", n, what)
+	if s.notices.Text != text {
+		s.notices.SetText(text)
+	}
+	if s.notices.Hide(); notices > 0 {
+		s.notices.Show()
+	}
 }

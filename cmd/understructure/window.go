@@ -35,7 +35,7 @@ func openWindow(path string) error {
 	a := app.NewWithID("museum.understructure")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
 	w := ui.New(a, ui.Options{
-		Rooms:  document.Rooms{Compute: compute, Load: record.Load, Save: record.Save, Scratch: scratch()},
+		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.Load, Save: record.Save, Scratch: scratch()},
 		Demos:  demos,
 		Export: export,
 	})

@@ -117,7 +117,7 @@ func NewLegend(withForm, withCore bool) fyne.CanvasObject {
 	if withCore {
 		keys = append(keys, key("foam", look.ColorFaint, false))
 	}
-	return container.NewGridWithColumns(2, keys...)
+	return container.NewVBox(container.NewGridWithColumns(2, keys...), words("~  not taken, drawn from statistics", look.ColorInk, false))
 }
 
 func key(name string, colour fyne.ThemeColorName, area bool) fyne.CanvasObject {
