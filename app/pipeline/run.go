@@ -36,12 +36,7 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 	if err := tell("mount", 0.2); err != nil {
 		return plan.Plan{}, err
 	}
-	if r.Mount.Build == "slices" {
-		err = j.stack()
-	} else {
-		err = j.pad()
-	}
-	if err != nil {
+	if err := j.build(); err != nil {
 		return plan.Plan{}, err
 	}
 	if err := tell("pieces", 0.4); err != nil {
@@ -55,6 +50,30 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 	}
 	p := j.plan()
 	return p, tell("done", 1)
+}
+
+// Shape is Run without the pieces and what is summed up from them: the surface, the levels and
+// what is to be known of the fit, in a fraction of the time.
+func Shape(ctx context.Context, r record.Record) (plan.Plan, error) {
+	j, err := newJob(r)
+	if err != nil {
+		return plan.Plan{}, err
+	}
+	if err := ctx.Err(); err != nil {
+		return plan.Plan{}, err
+	}
+	if err := j.build(); err != nil {
+		return plan.Plan{}, err
+	}
+	return j.plan(), ctx.Err()
+}
+
+// build makes the mount, by padding or by slices.
+func (j *job) build() error {
+	if j.record.Mount.Build == "slices" {
+		return j.stack()
+	}
+	return j.pad()
 }
 
 // cut draws the pieces.

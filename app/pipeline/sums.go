@@ -30,10 +30,20 @@ func (j *job) volumes() map[string]plan.Volume {
 	space := j.mount.Built.Volume(b.Hip, b.Neck) - j.coverVolume() - j.mount.Base.Volume(b.Hip, b.Neck)
 	out := map[string]plan.Volume{"wadding": {Space: space, Pieces: volume(j.pieces, isWadding)}}
 	if j.slices != nil {
-		hole := math.Pi / 4 * j.stock.Plank.Pole * j.stock.Plank.Pole * (b.Neck - b.Hip)
-		out["slices"] = plan.Volume{Space: j.bare.Volume(b.Hip, b.Neck) - hole, Pieces: volume(j.pieces, isSlice)}
+		out["slices"] = j.slicesVolume()
 	}
 	return out
+}
+
+// slicesVolume compares the slices, carved as they are to be, with the stack. A frustum's
+// volume follows from its two faces.
+func (j *job) slicesVolume() plan.Volume {
+	v := plan.Volume{Space: j.bare.Volume(j.bare.Bottom(), j.bare.Top())}
+	for _, s := range j.slices {
+		a, b := s.Lower.Area(), s.Upper.Area()
+		v.Pieces += s.Thickness() / 3 * (a + b + math.Sqrt(a*b))
+	}
+	return v
 }
 
 // coverVolume is the space that the cover takes up: its thickness over the skin below it.

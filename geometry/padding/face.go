@@ -61,7 +61,7 @@ func (s *solver) meet(f *face, k, i, j int) {
 	}
 	mix := func(f Field) float64 { return f[i][j] + (f[i+1][j]-f[i][j])*t }
 	f.fill[j], f.bias[j], f.slope[j] = mix(s.m.Thickness), mix(s.bias), mix(s.slope)
-	f.bare[j] = !s.m.open(i) && !s.m.open(i+1)
+	f.bare[j] = !s.m.open(i, j) && !s.m.open(i+1, j)
 	f.wanted[j] = section.Direction(j).Mul(s.m.Wanted.R[k][j])
 	n := s.m.Normals[i][j].Lerp(s.m.Normals[i+1][j], t)
 	h := math.Hypot(n.X, n.Y)

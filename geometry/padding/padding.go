@@ -8,7 +8,6 @@
 package padding
 
 import (
-	"math"
 	"slices"
 
 	"understructure/geometry/section"
@@ -116,8 +115,10 @@ func (m *Mount) thickness() Field {
 func (m *Mount) sequence() []float64 {
 	most := 0.0
 	for i := range m.Thickness {
-		if m.open(i) {
-			most = math.Max(most, slices.Max(m.Thickness[i][:]))
+		for j, t := range m.Thickness[i] {
+			if t > most && m.open(i, j) {
+				most = t
+			}
 		}
 	}
 	thin := slices.MinFunc(m.Stock, func(a, b Sheet) int { return sign(a.Thickness - b.Thickness) }).Thickness
@@ -143,5 +144,11 @@ func sign(x float64) int {
 	return 0
 }
 
-// open reports whether wadding may lie on row i.
-func (m *Mount) open(i int) bool { return m.Base.Z[i] >= m.From-1e-9 && m.Base.Z[i] <= m.To+1e-9 }
+// open reports whether wadding may lie at a point of the base: where its normal meets the
+// wanted shape between the heights given, and up to a row of the skin beyond, so that the
+// mount is still whole at those heights themselves.
+func (m *Mount) open(i, j int) bool {
+	const row = 4.0 // mm; the greatest gap between rows
+	z := m.Base.Z[i] + (m.Thickness[i][j]+m.Cover)*m.Normals[i][j].Z
+	return z >= m.From-row && z <= m.To+row
+}

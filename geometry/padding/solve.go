@@ -123,7 +123,7 @@ func (s *solver) stack(bias, slope, φ float64) float64 {
 
 // wadding is the wadding at a place, mm.
 func (s *solver) wadding(i, j int) float64 {
-	if !s.m.open(i) {
+	if !s.m.open(i, j) {
 		return 0
 	}
 	return s.stack(s.bias[i][j], s.slope[i][j], s.rounding(i, j))
@@ -237,7 +237,7 @@ func (s *solver) layers() []Layer {
 			for j := range section.Directions {
 				φ := s.rounding(i, j)
 				l.Inside[i][j] = s.inside(k, i, j, φ)
-				if !s.m.open(i) {
+				if !s.m.open(i, j) {
 					l.Inside[i][j] = -s.seq[k]
 				}
 				any = any || l.Inside[i][j] > 0

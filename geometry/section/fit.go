@@ -14,11 +14,14 @@ type Readings struct {
 	Girth, Breadth, Depth, FrontArc, LeftArc float64
 }
 
-// Usual is the slice that statistics expect, and how firmly: one standard deviation of
-// each part as a fraction of it (0.05 is 5 %), and of the left-to-right balance.
+// Usual is the slice that statistics expect, and how firmly, as standard deviations.
 type Usual struct {
-	Halves
-	Spread struct{ Breadth, Depth, Fullness, Balance float64 }
+	Body
+	Ratio    float64 // of ln(breadth/depth)
+	Fullness float64 // of the fullness common to front and back
+	Lean     float64 // of the fullness of the front less that of the back, halved
+	Balance  float64 // of ln(left/right)
+	Seam     float64 // of where the side seams lie, as a fraction of the depth
 }
 
 // ErrReadings is returned when no slice of the kind has all the readings given.
@@ -29,23 +32,23 @@ var ErrReadings = errors.New("section: no outline has these readings together")
 // It minimises the squared departure from the usual, each part measured in its own
 // standard deviation, under the readings as equations, by Newton steps on the Lagrange
 // conditions (J. Nocedal, S. J. Wright, "Numerical Optimization", 2006, chapter 18).
-func Fit(r Readings, u Usual) (Halves, error) {
+func Fit(r Readings, u Usual) (Body, error) {
 	if !(r.Girth > 0) {
-		return Halves{}, fmt.Errorf("%w: girth %g mm", ErrReadings, r.Girth)
+		return Body{}, fmt.Errorf("%w: girth %g mm", ErrReadings, r.Girth)
 	}
-	// Work on the usual slice at the right size, so that "near" means near in shape.
+	// Begin with the usual slice at the right size, so that "near" means near in shape.
 	g, _, _ := u.Arcs()
-	u.Halves = u.Halves.sized(r.Girth / g)
+	u.Breadth, u.Depth = u.Breadth*r.Girth/g, u.Depth*r.Girth/g
 	var x vector
 	for range 60 {
 		miss, jac := linearise(r, u, x)
 		next, err := step(miss, jac, u, x)
 		if err != nil {
-			return Halves{}, err
+			return Body{}, err
 		}
 		moved := 0.0
 		for i := range next {
-			d := math.Max(-0.35, math.Min(0.35, next[i]-x[i])) // a step changes no part by more than a third
+			d := math.Max(-0.3, math.Min(0.3, next[i]-x[i])) // no part changes by more than a third at a time
 			moved = math.Max(moved, math.Abs(d))
 			x[i] += d
 		}
@@ -53,55 +56,50 @@ func Fit(r Readings, u Usual) (Halves, error) {
 			break
 		}
 	}
-	h := at(u, x)
-	miss, _ := linearise(r, u, x)
-	for _, m := range miss {
+	b := at(u, x)
+	for _, m := range misses(r, b) {
 		if math.Abs(m) > 1e-3 || math.IsNaN(m) {
-			return Halves{}, fmt.Errorf("%w: off by %.4f mm", ErrReadings, m)
+			return Body{}, fmt.Errorf("%w: off by %.1f mm", ErrReadings, m)
 		}
 	}
-	if h.FrontFullness < leastFullness || h.BackFullness < leastFullness || h.FrontFullness > mostFullness || h.BackFullness > mostFullness {
-		return Halves{}, fmt.Errorf("%w: the outline would have corners or points", ErrReadings)
+	if math.Min(b.Front, b.Back) < leanest || math.Max(b.Front, b.Back) > fullest {
+		return Body{}, fmt.Errorf("%w: the outline would have corners or points", ErrReadings)
 	}
-	return h, nil
+	return b, nil
 }
 
-// A body is neither a diamond (n = 1) nor a box: real torsos lie between 1.7 and 9.6
-// (5 to 95 % of ANSUR II women, chest, by Gordon et al., NATICK/TR-15/007, 2014).
-const leastFullness, mostFullness = 1.2, 14
+// Below leanest an outline comes to a point at the sides; above fullest it has four corners.
+// Found by drawing; the bodies that the profiles come from lie between −0.15 and 0.2.
+const leanest, fullest = -0.35, 0.6
 
-// vector holds the departures from the usual: natural logarithms of breadth, front depth,
-// back depth, front fullness, back fullness, and left over right.
+// vector holds the departures from the usual: ln of size, ln of breadth over depth,
+// fullness, lean, balance, and seam as a fraction of the depth.
 type vector [6]float64
 
-func (h Halves) sized(f float64) Halves {
-	h.Right, h.Left, h.Front, h.Back, h.Valley, h.Y = h.Right*f, h.Left*f, h.Front*f, h.Back*f, h.Valley*f, h.Y*f
-	return h
+func at(u Usual, x vector) Body {
+	b := u.Body
+	b.Breadth *= math.Exp(x[0] + x[1]/2)
+	b.Depth *= math.Exp(x[0] - x[1]/2)
+	b.Front += x[2] + x[3]
+	b.Back += x[2] - x[3]
+	b.Balance += x[4]
+	b.Seam += x[5] * u.Depth
+	return b
 }
 
-func at(u Usual, x vector) Halves {
-	h := u.Halves
-	b := math.Exp(x[0])
-	h.Right *= b * math.Exp(-x[5])
-	h.Left *= b * math.Exp(x[5])
-	h.Front *= math.Exp(x[1])
-	h.Back *= math.Exp(x[2])
-	h.FrontFullness *= math.Exp(x[3])
-	h.BackFullness *= math.Exp(x[4])
-	return h
-}
+// anySize lets the girth alone settle the size.
+const anySize = 1.0
 
 func (u Usual) spreads() vector {
-	s := u.Spread
-	return vector{s.Breadth, s.Depth, s.Depth, s.Fullness, s.Fullness, s.Balance}
+	return vector{anySize, u.Ratio, u.Fullness, u.Lean, u.Balance, u.Seam}
 }
 
-// misses are the readings of h less those taken, in the order girth, breadth, depth, front, left.
-func misses(r Readings, h Halves) []float64 {
-	girth, front, left := h.Arcs()
+// misses are the readings of b less those taken, in the order girth, breadth, depth, front, left.
+func misses(r Readings, b Body) []float64 {
+	girth, front, left := b.Arcs()
 	m := []float64{girth - r.Girth}
 	for _, c := range [...]struct{ got, want float64 }{
-		{h.Right + h.Left, r.Breadth}, {h.Front + h.Back, r.Depth}, {front, r.FrontArc}, {left, r.LeftArc},
+		{b.Breadth, r.Breadth}, {b.Depth, r.Depth}, {front, r.FrontArc}, {left, r.LeftArc},
 	} {
 		if c.want != 0 {
 			m = append(m, c.got-c.want)

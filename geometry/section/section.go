@@ -55,9 +55,6 @@ func (s *Section) Ring() plane.Ring {
 	return r
 }
 
-// Tape is the length of a taut tape round the slice.
-func (s *Section) Tape() float64 { return hullPerimeter(s) }
-
 // Scale returns the slice grown about the axis.
 func (s Section) Scale(f float64) Section {
 	for j := range s {

@@ -2,26 +2,16 @@ package section
 
 import (
 	"math"
+	"slices"
 
 	"understructure/geometry/plane"
 )
 
-// hullPerimeter walks the directions once round, as in Graham's scan (R. L. Graham, "An
-// efficient algorithm for determining the convex hull of a finite planar set", 1972): the
-// points are already in order of angle about a point inside.
-func hullPerimeter(s *Section) float64 {
+// Around is the length of a taut tape round points that follow one another once round the
+// axis, as those of a slice do.
+func Around(p *[Directions]plane.Point) float64 {
 	var hull [Directions + 1]plane.Point
-	start := farthest(s)
-	n := 0
-	for i := 0; i <= Directions; i++ {
-		j := (start + i) & (Directions - 1)
-		p := plane.Point{X: s[j] * cosine[j], Y: s[j] * sine[j]}
-		for n >= 2 && (hull[n-1].X-hull[n-2].X)*(p.Y-hull[n-1].Y) <= (hull[n-1].Y-hull[n-2].Y)*(p.X-hull[n-1].X) {
-			n--
-		}
-		hull[n] = p
-		n++
-	}
+	n := scan(p, &hull)
 	l := 0.0
 	for i := 1; i < n; i++ {
 		dx, dy := hull[i].X-hull[i-1].X, hull[i].Y-hull[i-1].Y
@@ -30,15 +20,42 @@ func hullPerimeter(s *Section) float64 {
 	return l
 }
 
-// farthest is the direction of the point farthest from the axis, which the hull cannot miss.
-func farthest(s *Section) int {
-	best := 0
-	for j, d := range s {
-		if d > s[best] {
-			best = j
+// hullAround is the tape itself: the corners it touches, the first repeated at the end.
+func hullAround(p *[Directions]plane.Point) plane.Ring {
+	var hull [Directions + 1]plane.Point
+	n := scan(p, &hull)
+	return slices.Clone(plane.Ring(hull[:n]))
+}
+
+// scan walks the points once, as in Graham's scan (R. L. Graham, "An efficient algorithm for
+// determining the convex hull of a finite planar set", 1972), from the farthest, which is a
+// corner of the hull. It returns how many corners it found, the first counted twice.
+func scan(p *[Directions]plane.Point, hull *[Directions + 1]plane.Point) int {
+	start, far := 0, -1.0
+	for j, q := range p {
+		if d := q.X*q.X + q.Y*q.Y; d > far {
+			start, far = j, d
 		}
 	}
-	return best
+	n := 0
+	for i := 0; i <= Directions; i++ {
+		q := p[(start+i)&(Directions-1)]
+		for n >= 2 && (hull[n-1].X-hull[n-2].X)*(q.Y-hull[n-1].Y) <= (hull[n-1].Y-hull[n-2].Y)*(q.X-hull[n-1].X) {
+			n--
+		}
+		hull[n] = q
+		n++
+	}
+	return n
+}
+
+// Tape is the length of a taut tape round the slice.
+func (s *Section) Tape() float64 {
+	var p [Directions]plane.Point
+	for j, d := range s {
+		p[j] = plane.Point{X: d * cosine[j], Y: d * sine[j]}
+	}
+	return Around(&p)
 }
 
 // Grown returns the slice scaled about the axis so that its tape is the one wanted.

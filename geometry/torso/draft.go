@@ -14,7 +14,7 @@ type draft struct {
 	stats   statistics
 	drawn   map[measure.Key]Drawn
 	notices []measure.Notice
-	halves  map[measure.Level]section.Halves  // slices from underarm to hip
+	bodies  map[measure.Level]section.Body    // slices from underarm to hip
 	slices  map[measure.Level]section.Section // the same about the axis, tape exact
 	girth   map[measure.Level]float64
 	z       heights
@@ -44,15 +44,11 @@ func newDraft(s measure.Sheet, w measure.Wearer, year int) (*draft, error) {
 	}
 	d := &draft{
 		sheet: s, stats: statisticsOf(w, year), drawn: map[measure.Key]Drawn{},
-		halves: map[measure.Level]section.Halves{}, slices: map[measure.Level]section.Section{}, girth: map[measure.Level]float64{},
+		bodies: map[measure.Level]section.Body{}, slices: map[measure.Level]section.Section{}, girth: map[measure.Level]float64{},
 	}
 	d.drawGirths()
-	for _, t := range taped {
-		if err := d.drawSlice(t.level, section.Readings{
-			Girth: d.girth[t.level], Breadth: s[t.breadth], Depth: s[t.depth], FrontArc: s[t.front], LeftArc: s[t.left],
-		}); err != nil {
-			return nil, err
-		}
+	if err := d.drawSlices(); err != nil {
+		return nil, err
 	}
 	d.startHeights()
 	d.startUpper()
@@ -73,30 +69,88 @@ func (d *draft) note(code string, k measure.Key, amount float64, format string, 
 	d.notices = append(d.notices, measure.Notice{Code: code, Key: k, Amount: amount, Message: fmt.Sprintf(format, args...)})
 }
 
+// drawSlices settles every slice: those with a breadth and a depth first, because they say
+// what the others are likely to be.
+func (d *draft) drawSlices() error {
+	known := map[measure.Level]float64{}
+	for _, both := range []bool{true, false} {
+		for _, t := range taped {
+			s := d.sheet
+			if (s[t.breadth] > 0 && s[t.depth] > 0) != both {
+				continue
+			}
+			err := d.drawSlice(t.level, d.stats.expected(t.level, known), section.Readings{
+				Girth: d.girth[t.level], Breadth: s[t.breadth], Depth: s[t.depth], FrontArc: s[t.front], LeftArc: s[t.left],
+			})
+			if err != nil {
+				return err
+			}
+		}
+		for _, t := range taped {
+			if b, ok := d.bodies[t.level]; ok && both {
+				known[t.level] = b.Breadth / b.Depth
+			}
+		}
+	}
+	d.setBehind()
+	return nil
+}
+
 // drawSlice settles one slice. Readings that no outline has together are given up one by
 // one, the least certain first, and said so.
-func (d *draft) drawSlice(l measure.Level, r section.Readings) error {
-	usual := d.stats.usual(l, d.girth, d.sheet[measure.BustPointWidth])
+func (d *draft) drawSlice(l measure.Level, ratio float64, r section.Readings) error {
+	usual := d.stats.usual(l, ratio, d.bustShare(r.Breadth))
 	all := r
 	for _, give := range []func(){func() {}, func() { r.LeftArc = 0 }, func() { r.FrontArc = 0 }, func() { r.Depth = 0 }, func() { r.Breadth = 0 }} {
 		give()
-		h, err := section.Fit(r, usual)
+		b, err := section.Fit(r, usual)
 		if err != nil {
 			continue
 		}
-		d.halves[l] = h
-		d.slices[l] = section.Of(h.Ring()).Grown(r.Girth)
+		d.bodies[l] = b
 		if r != all {
-			girth, front, _ := h.Arcs()
-			d.notices = append(d.notices, measure.Notice{
-				Code: "section-readings-disagree", Level: l,
-				Amount:  math.Max(math.Abs(h.Right+h.Left-or(all.Breadth, h.Right+h.Left)), math.Abs(h.Front+h.Back-or(all.Depth, h.Front+h.Back))),
-				Message: fmt.Sprintf("At the %s no outline has girth, breadth, depth and arcs as taken; the outline drawn has girth %.0f, breadth %.0f, depth %.0f, front arc %.0f mm. Measure again.", l, girth, h.Right+h.Left, h.Front+h.Back, front),
-			})
+			d.notices = append(d.notices, unlike(l, all, b))
 		}
 		return nil
 	}
 	return fmt.Errorf("torso: no outline at the %s has a girth of %.0f mm", l, r.Girth)
+}
+
+// unlike says that an outline could not have all the readings.
+func unlike(l measure.Level, taken section.Readings, b section.Body) measure.Notice {
+	girth, front, _ := b.Arcs()
+	return measure.Notice{
+		Code: "section-readings-disagree", Level: l,
+		Amount: math.Max(math.Abs(b.Breadth-or(taken.Breadth, b.Breadth)), math.Max(math.Abs(b.Depth-or(taken.Depth, b.Depth)), math.Abs(front-or(taken.FrontArc, front)))),
+		Message: fmt.Sprintf("At the %s no outline has girth, breadth, depth and arcs as taken; the outline drawn has girth %.0f, breadth %.0f, depth %.0f, front arc %.0f mm. Measure again.",
+			l, girth, b.Breadth, b.Depth, front),
+	}
+}
+
+// bustShare is the distance of the bust points over the breadth at the bust.
+func (d *draft) bustShare(breadth float64) float64 {
+	width, ok := d.sheet[measure.BustPointWidth]
+	if !ok {
+		return usualBustShare
+	}
+	const breadthPerGirth = 0.38 // at the bust, mesh
+	return width / or(breadth, breadthPerGirth*d.sheet[measure.BustGirth])
+}
+
+// setBehind sets every slice forward or back of the waist's, gives the bust its lobes and
+// draws all about the axis.
+func (d *draft) setBehind() {
+	depth := d.bodies[measure.Waist].Depth
+	for _, t := range taped {
+		b := d.bodies[t.level]
+		b.Y = d.stats.shape[t.level].y * depth
+		if t.level == measure.Bust && d.stats.wearer == measure.Woman {
+			width := or(d.sheet[measure.BustPointWidth], usualBustShare*b.Breadth)
+			b.Lobe, b.Valley = width/2, valley*width
+		}
+		d.bodies[t.level] = b
+		d.slices[t.level] = section.Of(b.Ring()).Grown(d.girth[t.level])
+	}
 }
 
 // or returns v, or otherwise where v was not taken.

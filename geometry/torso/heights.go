@@ -25,13 +25,13 @@ func (d *draft) startHeights() {
 // place puts the nape at a height, every level that a length along the skin has fixed
 // where that put it, and every other in its usual place.
 func (d *draft) place(nape float64) {
-	s := d.stats
+	s := d.stats.heights
 	d.z = heights{nape: nape, level: map[measure.Level]float64{measure.Waist: 0}}
 	d.z.level[measure.HighHip] = d.fixedOr(measure.HighHip, -s.highHip*nape)
 	d.z.level[measure.Hip] = d.fixedOr(measure.Hip, -s.hip*nape)
 	d.z.level[measure.Bust] = d.fixedOr(measure.Bust, s.bust*nape)
 	d.z.level[measure.Underarm] = d.fixedOr(measure.Underarm, math.Max(s.underarm*nape, d.z.level[measure.Bust]+d.step()))
-	d.z.neckFront = d.fixedOr(measure.NeckBase, nape-s.pitBelowNape*nape)
+	d.z.neckFront = d.fixedOr(measure.NeckBase, nape-s.pitBelow*nape)
 	d.order()
 }
 
@@ -46,14 +46,14 @@ func (d *draft) fixedOr(l measure.Level, usual float64) float64 {
 // down, each at least a step below the one before.
 func (d *draft) order() {
 	z, step := &d.z, d.step()
-	z.neck = z.nape * (1 - d.stats.neckBelowNape)
+	z.neck = z.nape * (1 + d.stats.heights.neckAbove)
 	fall := d.upper.shoulderLength * math.Sin(d.upper.slope)
 	z.shoulder = z.neck - math.Min(math.Max(fall, step), z.neck/3)
 	atMost := func(l measure.Level, most float64) { z.level[l] = math.Min(z.level[l], most) }
 	atMost(measure.Underarm, z.shoulder-2*step)
 	atMost(measure.Bust, z.level[measure.Underarm]-step/2)
-	z.level[measure.Underbust] = z.level[measure.Bust] * d.stats.underbust
-	z.level[measure.AcrossChest] = z.level[measure.Underarm] + d.stats.acrossChest*(z.shoulder-z.level[measure.Underarm])
+	z.level[measure.Underbust] = z.level[measure.Bust] * d.stats.heights.underbust
+	z.level[measure.AcrossChest] = z.level[measure.Underarm] + d.stats.heights.acrossChest*(z.shoulder-z.level[measure.Underarm])
 	z.level[measure.NeckBase], z.level[measure.Shoulder] = z.neck, z.shoulder
 	atMost(measure.Hip, -2*step)
 	atMost(measure.HighHip, -step)
@@ -154,14 +154,15 @@ func (d *draft) length(k measure.Key) float64 {
 	panic("torso: not a length along the skin")
 }
 
-// bustPoint is where the right bust point lies in the bust slice.
+// bustPoint is where the right bust point lies: on the tape outline, at the tip of a lobe;
+// on a figure without lobes half the half breadth out (from memory).
 func (d *draft) bustPoint() plane.Point {
-	h := d.halves[measure.Bust]
-	x := h.Lobe
-	if x == 0 { // a figure without lobes: the nipple line, a quarter of the breadth out (from memory)
-		x = h.Right / 2
+	b := d.bodies[measure.Bust]
+	x := b.Lobe
+	if x == 0 {
+		x = b.Breadth / 4
 	}
-	return plane.Point{X: x, Y: h.Y + h.Front}
+	return plane.Point{X: x, Y: b.FrontAt(x)}
 }
 
 // along lists the lengths that a sheet may hold, in the order in which one measures.

@@ -1,44 +1,69 @@
 package torso
 
 import (
+	"math"
+
 	"understructure/geometry/measure"
 	"understructure/geometry/section"
 )
 
-// statistics is what is usual for a wearer and a year. Lengths are millimetres, the heights
-// fractions of the nape's height above the waist.
+// statistics is what is usual for a wearer and a year: what a tape cannot tell, or did not.
 type statistics struct {
 	wearer   measure.Wearer
-	corseted bool
-	source   string
-
-	shape map[measure.Level]shape
-
-	chestAt                                float64 // the girth of chest that the lines below are centred on
-	backAt, backBy                         float64 // across back = backAt + backBy·(chest − chestAt)
-	shoulderAt, shoulderBy                 float64
-	neckAt, neckBy                         float64
-	shoulderSlope                          float64 // degrees
-	slopeSource                            string
-	bust, underbust, underarm, acrossChest float64 // underbust as a fraction of the bust's height, across-chest of the way from underarm to shoulder
-	highHip, hip                           float64
-	neckBelowNape, pitBelowNape            float64
-	chestFalls, backFalls, napeForward     float64 // fractions of the underarm depth
-	neckDepth                              float64 // depth over breadth of the neck base
+	shape    map[measure.Level]shape
+	profile  map[measure.Level]section.Profile
+	girths   map[measure.Level][3]float64 // of bust, waist and hip that add up to a girth not taken
+	hip      line                         // hip girth by bust girth
+	across   line                         // across back by bust girth
+	shoulder line                         // shoulder length by bust girth
+	neck     line                         // neck base girth by bust girth
+	chest    float64                      // across front, a part of the bust girth
+	slope    float64                      // of the shoulder, degrees
+	heights  levelHeights
+	upper    upperShape
+	sources  sources
 }
 
-// shape is the usual slice at a level: what a tape cannot tell.
+// line is a straight regression on bust girth: at is the value at the mean bust girth.
+type line struct{ mean, at, by float64 }
+
+func (l line) of(bust float64) float64 { return l.at + l.by*(bust-l.mean) }
+
+// shape is the usual slice at a level.
 type shape struct {
-	ratio                float64 // breadth over depth
-	front                float64 // share of the depth before the side points
-	fullFront, fullBack  float64 // superellipse exponents
-	y                    float64 // y of the side points, as a fraction of the depth
-	spreadRatio, spreadN float64
+	ratio  float64 // breadth over depth
+	spread float64 // standard deviation of its natural logarithm
+	arc    float64 // standard deviation of the front arc as a part of the girth
+	y      float64 // y of mid-depth before the waist's, in waist depths
+	below  float64 // correlation of the ratio with the next level below
 }
 
-const ansur = "ANSUR II (Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007, 2014)"
+// levelHeights are parts of the nape's height above the waist.
+type levelHeights struct {
+	bust, underarm, highHip, hip float64
+	underbust                    float64 // of the bust's height
+	acrossChest                  float64 // of the way from the underarm to the shoulder point
+	neckAbove, pitBelow          float64 // side neck point above, front neck point below the nape
+}
 
-// statisticsOf returns what is usual for the wearer, in a corset where women wore one.
+// upperShape is what the figure above the underarm is drawn with.
+type upperShape struct {
+	chest    float64 // depth at the across-chest level, of that at the underarm
+	back     float64 // how far mid-depth lies farther back there, in underarm depths
+	nape     float64 // how far the nape lies before the back, in underarm depths
+	neckDeep float64 // depth over breadth of the neck base
+	neckAt   float64 // the side neck point's place from nape (0) to front neck point (1)
+}
+
+type sources struct{ girth, body, neck string }
+
+const (
+	ansur = "ANSUR II (Gordon et al., NATICK/TR-15/007, 2014)"
+	spain = "sample of 600 Spanish women (R package Anthropometry 1.20)"
+	mesh  = "120 women, 80 men and 70 children made from an open parametric body (MakeHuman community, CC0 1.0), measured by us in 2026"
+)
+
+// statisticsOf returns what is usual for the wearer, in stays where women wore them.
 func statisticsOf(w measure.Wearer, year int) statistics {
 	switch w {
 	case measure.Man:
@@ -47,106 +72,112 @@ func statisticsOf(w measure.Wearer, year int) statistics {
 		return children
 	}
 	s := women
-	if s.corseted = year == 0 || year < 1911 && !(year > 1795 && year < 1820); s.corseted {
-		s.shape = corsetedShapes
+	if waist, ok := lacedWaist(year); ok {
+		s.shape = map[measure.Level]shape{}
+		for l, sh := range women.shape {
+			s.shape[l] = sh
+		}
+		sh := s.shape[measure.Waist]
+		sh.ratio, sh.spread = waist, 0.08
+		s.shape[measure.Waist] = sh
 	}
 	return s
 }
 
-func (s statistics) acrossBack(chest float64) float64  { return s.backAt + s.backBy*(chest-s.chestAt) }
-func (s statistics) acrossFront(chest float64) float64 { return 0.93 * s.acrossBack(chest) }
-func (s statistics) shoulderLength(chest float64) float64 {
-	return s.shoulderAt + s.shoulderBy*(chest-s.chestAt)
-}
-func (s statistics) neckGirth(chest float64) float64 { return s.neckAt + s.neckBy*(chest-s.chestAt) }
-
-// usual is the slice expected at a level; bustWidth is the bust-point spacing, 0 if not taken.
-func (s statistics) usual(l measure.Level, girth map[measure.Level]float64, bustWidth float64) section.Usual {
-	p := s.shape[l]
-	depth := 200.0
-	u := section.Usual{Halves: section.Halves{
-		Right: p.ratio * depth / 2, Left: p.ratio * depth / 2,
-		Front: p.front * depth, Back: (1 - p.front) * depth,
-		FrontFullness: p.fullFront, BackFullness: p.fullBack, Y: p.y * depth,
-	}}
-	u.Spread.Breadth, u.Spread.Depth, u.Spread.Fullness, u.Spread.Balance = p.spreadRatio, p.spreadRatio, p.spreadN, 0.02
-	if l == measure.Bust && s.wearer == measure.Woman {
-		width := or(bustWidth, bustWidthPerGirth*girth[measure.Bust])
-		u.Lobe = width / 2
-		u.Valley = valley * width
+// lacedWaist is breadth over depth of a waist in stays. That laced waists are rounder is in
+// Te Papa's guides to mounting dress and in period health writers; the figures and years are from memory.
+func lacedWaist(year int) (ratio float64, laced bool) {
+	switch {
+	case year == 0:
+		return 1.28, true // not known: between laced and natural
+	case year >= 1830 && year < 1911:
+		return 1.20, true
+	case year >= 1700 && year < 1795, year >= 1820 && year < 1830, year >= 1911 && year < 1920:
+		return 1.28, true
 	}
-	return u
+	return 0, false
 }
 
-// The bust points of 600 Spanish women stand 192.8 mm apart at a mean bust of 959 mm (R
-// package Anthropometry 1.20, sample data, 2023).
-const bustWidthPerGirth = 192.8 / 959
+// perLean and perFullness turn a spread of the front arc and of the girth, as parts of the
+// girth, into those of lean and fullness (see ExampleBody_Arcs in package section).
+const perLean, perFullness = 0.1 / 0.029, 0.1 / 0.045
 
-// valley is the depth of the hollow between the bust points, as a fraction of their
-// spacing: real figures have about 0.15 (from memory of measured slices).
+// Doubts that do not depend on the level: girth over breadth plus depth varies by 1.3 % (mesh);
+// a side seam lies 5 mm before or behind mid-depth and one half breadth is 1 % larger, from memory.
+const fullnessSpread, seamSpread, balanceSpread = 0.013 * perFullness, 5.0 / 190, 0.01
+
+// usual is the slice expected at a level where others have the breadth over depth given.
+func (s statistics) usual(l measure.Level, ratio float64, bustShare float64) section.Usual {
+	p := s.profile[l]
+	if l == measure.Bust && s.wearer == measure.Woman {
+		p = s.bustProfile(bustShare)
+	}
+	const depth = 200 // any: the girth settles the size
+	return section.Usual{
+		Body:  section.Shaped(p, ratio*depth, depth),
+		Ratio: s.shape[l].spread, Fullness: fullnessSpread, Lean: s.shape[l].arc * perLean,
+		Balance: balanceSpread, Seam: seamSpread,
+	}
+}
+
+// bustProfile is the usual outline for bust points set apart by a share of the breadth.
+func (s statistics) bustProfile(share float64) section.Profile {
+	base := s.profile[measure.Bust]
+	out := make(section.Profile, len(base))
+	for k := range base {
+		out[k] = base[k] + bustPointProfile[k]*math.Max(-0.1, math.Min(0.1, share-bustPointShare))
+	}
+	return out
+}
+
+// usualBustShare is the distance of the bust points over the breadth where it was not taken:
+// 192.8 mm at a mean bust of 959 mm and a breadth of 0.38 of it (spain, mesh).
+const usualBustShare = 0.737
+
+// valley is the depth of the hollow between the bust points over their distance. From
+// memory of measured figures; the tape spans it.
 const valley = 0.15
 
-var women = statistics{
-	wearer: measure.Woman, source: ansur,
-	shape: map[measure.Level]shape{
-		measure.Underarm:  {1.38, 0.52, 2.5, 2.6, 0, 0.05, 0.2},
-		measure.Bust:      {1.30, 0.58, 2.3, 2.5, 0, 0.05, 0.2},
-		measure.Underbust: {1.42, 0.55, 2.4, 2.4, 0, 0.05, 0.2},
-		measure.Waist:     {1.42, 0.59, 2.4, 2.6, 0, 0.05, 0.2},
-		measure.HighHip:   {1.50, 0.50, 2.5, 2.6, 0, 0.05, 0.2},
-		measure.Hip:       {1.53, 0.45, 2.6, 2.6, 0, 0.05, 0.2},
-	},
-	chestAt: 946.9, backAt: 373.4, backBy: 0.63 * 29.8 / 82.7,
-	shoulderAt: 135.4, shoulderBy: 0.13 * 10.3 / 82.7, neckAt: 371.2, neckBy: 0.66 * 19.7 / 82.7,
-	shoulderSlope: 24.3, slopeSource: "R package Anthropometry 1.20, 600 Spanish women",
-	bust: 0.355, underbust: 0.5, underarm: 0.52, acrossChest: 0.45, highHip: 0.21, hip: 0.45,
-	neckBelowNape: 0.03, pitBelowNape: 0.18,
-	chestFalls: 0.10, backFalls: 0, napeForward: 0.12, neckDepth: 0.95,
-}
-
-var corsetedShapes = func() map[measure.Level]shape {
-	m := map[measure.Level]shape{}
-	for l, s := range women.shape {
-		m[l] = s
+// expected is breadth over depth at a level, moved by what was measured at others: a
+// figure that is broader than usual at one level is likely so at the next.
+func (s statistics) expected(l measure.Level, known map[measure.Level]float64) float64 {
+	i := levelIndex(l)
+	z, weight := 0.0, 0.0
+	for at, ratio := range known {
+		k := levelIndex(at)
+		ρ := 1.0
+		for n := min(i, k); n < max(i, k); n++ {
+			ρ *= s.shape[taped[n].level].below
+		}
+		sh := s.shape[at]
+		z += ρ * ρ * ρ * math.Log(ratio/sh.ratio) / sh.spread // nearer levels speak louder
+		weight += ρ * ρ
 	}
-	// A laced waist is rounder than a natural one (G. Lamb? contemporary health writers say so; the figure is from memory).
-	w := m[measure.Waist]
-	w.ratio = 1.22
-	m[measure.Waist] = w
-	return m
-}()
-
-var men = statistics{
-	wearer: measure.Man, source: ansur,
-	shape: map[measure.Level]shape{
-		measure.Underarm:  {1.40, 0.50, 2.6, 2.6, 0, 0.05, 0.2},
-		measure.Bust:      {1.36, 0.50, 2.6, 2.6, 0, 0.05, 0.2},
-		measure.Underbust: {1.36, 0.52, 2.5, 2.5, 0, 0.05, 0.2},
-		measure.Waist:     {1.38, 0.57, 2.3, 2.6, 0, 0.05, 0.2},
-		measure.HighHip:   {1.40, 0.50, 2.5, 2.6, 0, 0.05, 0.2},
-		measure.Hip:       {1.42, 0.45, 2.5, 2.6, 0, 0.05, 0.2},
-	},
-	chestAt: 1058.7, backAt: 430.9, backBy: 0.25,
-	shoulderAt: 149.8, shoulderBy: 0.02, neckAt: 434.6, neckBy: 0.2,
-	shoulderSlope: 21, slopeSource: "from memory",
-	bust: 0.45, underbust: 0.5, underarm: 0.55, acrossChest: 0.45, highHip: 0.18, hip: 0.38,
-	neckBelowNape: 0.03, pitBelowNape: 0.17,
-	chestFalls: 0.12, backFalls: 0, napeForward: 0.12, neckDepth: 0.95,
+	sh := s.shape[l]
+	if weight == 0 {
+		return sh.ratio
+	}
+	return sh.ratio * math.Exp(sh.spread*z/weight)
 }
 
-var children = func() statistics {
-	s := men
-	s.wearer = measure.Child
-	return s
-}()
+func levelIndex(l measure.Level) int {
+	for i, t := range taped {
+		if t.level == l {
+			return i
+		}
+	}
+	return -1
+}
 
 // drawGirths settles the girth of every taped level.
 func (d *draft) drawGirths() {
 	bust, waist := d.sheet[measure.BustGirth], d.sheet[measure.WaistGirth]
-	d.girth[measure.Bust], d.girth[measure.Waist] = bust, waist
-	d.girth[measure.Underarm] = 0.985 * bust
-	d.girth[measure.Underbust] = d.take(measure.UnderbustGirth, 0.5*(bust+waist), d.stats.source)
-	hip := d.take(measure.HipGirth, 898+0.68*(bust-813), d.stats.source)
-	d.girth[measure.Hip] = hip
-	d.girth[measure.HighHip] = d.take(measure.HighHipGirth, waist+0.55*(hip-waist), d.stats.source)
+	hip := d.take(measure.HipGirth, d.stats.hip.of(bust), d.stats.sources.girth)
+	d.girth[measure.Bust], d.girth[measure.Waist], d.girth[measure.Hip] = bust, waist, hip
+	for l, k := range map[measure.Level]measure.Key{measure.Underbust: measure.UnderbustGirth, measure.HighHip: measure.HighHipGirth} {
+		c := d.stats.girths[l]
+		d.girth[l] = d.take(k, c[0]*bust+c[1]*waist+c[2]*hip, d.stats.sources.body)
+	}
+	c := d.stats.girths[measure.Underarm]
+	d.girth[measure.Underarm] = c[0]*bust + c[1]*waist + c[2]*hip
 }

@@ -2,6 +2,7 @@ package torso
 
 import (
 	"math"
+	"slices"
 
 	"understructure/geometry/curve"
 	"understructure/geometry/measure"
@@ -35,41 +36,43 @@ const aboveNape = 30.0
 // startUpper settles the sizes of the upper figure.
 func (d *draft) startUpper() {
 	s, bust := d.stats, d.girth[measure.Bust]
-	h := d.halves[measure.Underarm]
-	depth := h.Front + h.Back
+	b := d.bodies[measure.Underarm]
 	u := &d.upper
-	u.shoulderLength = d.take(measure.ShoulderLength, s.shoulderLength(bust), s.source)
-	u.slope = d.take(measure.ShoulderSlope, s.shoulderSlope, s.slopeSource) * math.Pi / 180
+	u.shoulderLength = d.take(measure.ShoulderLength, s.shoulder.of(bust), s.sources.girth)
+	u.slope = d.take(measure.ShoulderSlope, s.slope, s.sources.neck) * math.Pi / 180
+	half := s.upper.chest * b.Depth / 2
 	u.chest = section.Halves{
-		Front: h.Front - s.chestFalls*depth, Back: h.Back - s.backFalls*depth,
-		FrontFullness: h.FrontFullness, BackFullness: h.BackFullness, Y: h.Y,
+		Front: half, Back: half, FrontFullness: chestFullness, BackFullness: chestFullness,
+		Y: b.Y - s.upper.back*b.Depth,
 	}
-	u.nape = h.Y - u.chest.Back + s.napeForward*depth
+	u.nape = u.chest.Y - half + s.upper.nape*b.Depth
 	d.fitNeck()
-	reach := u.neckHalf + u.shoulderLength*math.Cos(u.slope)
-	full := (h.Right+h.Left)/4 + 0.55*reach // wide enough that the armscye cuts it all the way
+	full := b.Breadth/4 + 0.55*u.reach() // wide enough that the armscye cuts it all the way
 	u.chest.Right, u.chest.Left = full, full
-	u.cutBack = d.cut(measure.AcrossBack, s.acrossBack(bust), u.chest, -1)
-	u.cutFront = d.cut(measure.AcrossFront, s.acrossFront(bust), u.chest, 1)
+	u.cutBack = d.cut(measure.AcrossBack, s.across.of(bust), u.chest, -1)
+	u.cutFront = d.cut(measure.AcrossFront, s.chest*bust, u.chest, 1)
 }
+
+// chestFullness is the superellipse exponent of front and back at the across-chest level (mesh).
+const chestFullness = 2.8
 
 // fitNeck sizes the neck so that a tape round the neck base has the girth taken. The slice
 // there is the neck itself, for the shoulders have closed to its breadth.
 func (d *draft) fitNeck() {
 	u := &d.upper
-	girth := d.take(measure.NeckBaseGirth, d.stats.neckGirth(d.girth[measure.Bust]), d.stats.source)
-	unit := section.Halves{Right: 1, Left: 1, Front: d.stats.neckDepth, Back: d.stats.neckDepth, FrontFullness: 2, BackFullness: 2}
-	round, _, _ := unit.Arcs()
+	girth := d.take(measure.NeckBaseGirth, d.stats.neck.of(d.girth[measure.Bust]), d.stats.sources.girth)
+	deep := d.stats.upper.neckDeep
+	round := section.Halves{Right: 1, Left: 1, Front: deep, Back: deep, FrontFullness: 2, BackFullness: 2}.Ring().Tape()
 	u.neckHalf = girth / round
-	u.neckDepth = u.neckHalf * d.stats.neckDepth
-	u.ridge = u.nape + u.neckDepth
+	u.neckDepth = u.neckHalf * deep
+	u.ridge = u.nape + 2*u.neckDepth*d.stats.upper.neckAt
 	d.girth[measure.NeckBase] = girth
 }
 
 // cut finds the point of the slice, on the right, where a tape laid from armscye to
 // armscye across the front (side 1) or back (side −1) has the length taken.
 func (d *draft) cut(k measure.Key, usual float64, h section.Halves, side float64) plane.Point {
-	want := d.take(k, usual, d.stats.source) / 2
+	want := d.take(k, usual, d.stats.sources.girth) / 2
 	var half []plane.Point // from the middle outwards
 	for _, p := range h.Ring() {
 		if p.X >= 0 && side*(p.Y-h.Y) >= 0 {
@@ -98,42 +101,41 @@ func (d *draft) cut(k measure.Key, usual float64, h section.Halves, side float64
 // reach is the half breadth at the shoulder point.
 func (u *upper) reach() float64 { return u.neckHalf + u.shoulderLength*math.Cos(u.slope) }
 
-// slices returns the heights and slices from across-chest to above the nape.
+// slices returns the heights and slices from across-chest to above the neck.
 func (u *upper) slices(z heights) ([]float64, []section.Section) {
-	chest, top := z.at(measure.AcrossChest), z.nape+aboveNape
+	chest, top := z.at(measure.AcrossChest), math.Max(z.nape, z.neck)+aboveNape
 	pit := u.nape + 2*u.neckDepth
 	front := curve.Through([]float64{chest, z.neckFront, top}, []float64{u.chest.Y + u.chest.Front, pit, pit - aboveNape})
 	back := curve.Through([]float64{chest, z.nape, top}, []float64{u.chest.Y - u.chest.Back, u.nape, u.nape + aboveNape})
 	side := curve.Through([]float64{chest, z.shoulder, top}, []float64{u.chest.Y, u.ridge, u.ridge})
-	half := func(h float64) float64 {
-		if h <= z.shoulder {
-			return u.chest.Right + (u.reach()-u.chest.Right)*(h-chest)/(z.shoulder-chest)
-		}
-		return u.reach() + (u.neckHalf-u.reach())*(h-z.shoulder)/(z.neck-z.shoulder)
-	}
 	var hs []float64
 	var out []section.Section
 	for _, h := range u.knots(z, chest, top) {
-		y := side.At(h)
-		t := math.Min((h-chest)/(z.shoulder-chest), 1) // from the chest to the shoulder point
-		a := math.Max(half(h), u.neckHalf*0.5)
-		body := section.Halves{
-			Right: a, Left: a, Y: y,
-			Front: math.Max(front.At(h)-y, 1), Back: math.Max(y-back.At(h), 1),
-			FrontFullness: u.chest.FrontFullness + (ridgeFullness-u.chest.FrontFullness)*t,
-			BackFullness:  u.chest.BackFullness + (ridgeFullness-u.chest.BackFullness)*t,
-		}
-		s := section.Of(body.Ring())
-		u.cutSides(&s, t)
-		if h > math.Min(z.neckFront, z.shoulder) {
-			s = section.Blend(s, u.neckSlice(h-z.neck), fillet)
-		}
-		if h == z.neck {
-			s = section.Of(section.Halves{Right: u.neckHalf, Left: u.neckHalf, Front: u.neckDepth, Back: u.neckDepth, FrontFullness: 2, BackFullness: 2, Y: u.ridge}.Ring())
+		s := u.neckSlice(h - z.neck)
+		if h != z.neck {
+			y := side.At(h)
+			body := section.Halves{Y: y, Front: math.Max(front.At(h)-y, 1), Back: math.Max(y-back.At(h), 1)}
+			s = section.Blend(u.shoulders(body, h, chest, z), s, fillet)
 		}
 		hs, out = append(hs, h), append(out, s)
 	}
 	return hs, out
+}
+
+// shoulders is the slice of chest and shoulders at height h, without the neck.
+func (u *upper) shoulders(body section.Halves, h, chest float64, z heights) section.Section {
+	t := math.Min((h-chest)/(z.shoulder-chest), 1) // from the chest to the shoulder point
+	a := u.chest.Right + (u.reach()-u.chest.Right)*t
+	if h > z.shoulder {
+		a = u.reach() + (u.neckHalf-u.reach())*(h-z.shoulder)/(z.neck-z.shoulder)
+	}
+	a = math.Max(a, u.neckHalf/2)
+	body.Right, body.Left = a, a
+	body.FrontFullness = chestFullness + (ridgeFullness-chestFullness)*t
+	body.BackFullness = body.FrontFullness
+	s := section.Of(body.Ring())
+	u.cutSides(&s, t)
+	return s
 }
 
 // ridgeFullness is the fullness of the lens-shaped slices through the shoulders. From memory.
@@ -141,15 +143,26 @@ const ridgeFullness = 2.0
 
 // knots are the heights at which the upper figure is drawn.
 func (u *upper) knots(z heights, chest, top float64) []float64 {
-	hs := []float64{chest, (chest + z.shoulder) / 2, z.shoulder}
-	for k := 1; k <= 4; k++ {
+	named := []float64{chest, z.shoulder, z.nape, z.neck, top}
+	hs := append([]float64{(chest + z.shoulder) / 2}, named...)
+	for k := 1; k <= 3; k++ {
 		hs = append(hs, z.shoulder+(z.neck-z.shoulder)*float64(k)/4)
 	}
-	hs[len(hs)-1] = z.neck
-	if z.nape > z.neck+5 {
-		hs = append(hs, z.nape)
+	slices.Sort(hs)
+	const apart = 2.5 // mm; closer, and one of the two says nothing
+	out := hs[:0]
+	for _, h := range hs {
+		if n := len(out); n > 0 && h-out[n-1] < apart {
+			if slices.Contains(named, h) && !slices.Contains(named[:4], out[n-1]) {
+				out[n-1] = h
+			} else if h == z.neck {
+				out[n-1] = h
+			}
+			continue
+		}
+		out = append(out, h)
 	}
-	return append(hs, top)
+	return out
 }
 
 // cutSides lays the flat of the armscye on both sides: at the across-chest level from the
@@ -171,10 +184,10 @@ func (u *upper) cutSides(s *section.Section, t float64) {
 func (u *upper) neckSlice(above float64) section.Section {
 	return section.Of(section.Halves{
 		Right: u.neckHalf, Left: u.neckHalf, Front: u.neckDepth, Back: u.neckDepth,
-		FrontFullness: 2, BackFullness: 2, Y: u.ridge + neckLean*above,
+		FrontFullness: 2, BackFullness: 2, Y: u.nape + u.neckDepth + neckLean*above,
 	}.Ring())
 }
 
 // armscye is the right opening: a loop from the shoulder point forwards, down to the
 // underarm and up the back.
-func (d *draft) armscye() []space.Point { return d.upper.loop(d.z, d.halves[measure.Underarm]) }
+func (d *draft) armscye() []space.Point { return d.upper.loop(d.z, d.bodies[measure.Underarm]) }

@@ -38,11 +38,13 @@ var quarters = []struct {
 // Zones divides the body as it is padded: hips, bust and back, shoulders, each a quarter
 // of the way round, so that every seam falls on a balance line.
 func Zones(b Bands) []padding.Zone {
+	// The ends are open: how far a layer goes is for the layer to say.
+	const open = 100.0
 	var zs []padding.Zone
 	for _, band := range []struct {
 		front, back string
 		lo, hi      float64
-	}{{"hip front", "hip back", b.Hip, b.Waist}, {"bust", "back", b.Waist, b.Chest}, {"shoulder front", "shoulder back", b.Chest, b.Neck}} {
+	}{{"hip front", "hip back", b.Hip - open, b.Waist}, {"bust", "back", b.Waist, b.Chest}, {"shoulder front", "shoulder back", b.Chest, b.Neck + open}} {
 		for _, q := range quarters {
 			name := band.front
 			if q.back {
@@ -58,8 +60,8 @@ func Zones(b Bands) []padding.Zone {
 // fill the steps of a stacked core.
 func Strips(b Bands) []padding.Zone {
 	return []padding.Zone{
-		{Name: "right", From: section.Back, To: section.Back + section.Directions/2, Lo: b.Hip, Hi: b.Neck},
-		{Name: "left", From: section.Front, To: section.Front + section.Directions/2, Lo: b.Hip, Hi: b.Neck},
+		{Name: "right", From: section.Back, To: section.Back + section.Directions/2, Lo: b.Hip - 100, Hi: b.Neck + 100},
+		{Name: "left", From: section.Front, To: section.Front + section.Directions/2, Lo: b.Hip - 100, Hi: b.Neck + 100},
 	}
 }
 

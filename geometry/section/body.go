@@ -1,0 +1,130 @@
+package section
+
+import (
+	"math"
+
+	"understructure/geometry/plane"
+)
+
+// Profile is the usual outline of bodies at one level, as cosine coefficients of its
+// radius: r(θ) = Σ cₖ cos kθ, θ from the front round to the back, left and right alike.
+// Only its shape matters; breadth and depth stretch it.
+type Profile []float64
+
+// Body is a slice in the shape of bodies: a usual profile, stretched to a breadth and a
+// depth, fuller or leaner on its diagonals in front and behind. Its tape outline is the
+// convex hull; two lobes may lie under the tape.
+type Body struct {
+	Breadth, Depth float64 // of the tape outline, mm, > 0
+	Front, Back    float64 // fullness of the front and back diagonals: 0 is the profile's own
+	Balance        float64 // ln of left over right half breadth; 0 is symmetric
+	Seam           float64 // how far in front of mid-depth the side seams lie, mm
+	Y              float64 // y of mid-depth, mm
+	Lobe           float64 // half the distance between two lobes' tips, mm; 0 for none
+	Valley         float64 // depth of the hollow between them, mm
+
+	radius *[Directions]float64 // the profile, from direction 0
+}
+
+// Shaped returns a body of the profile with breadth and depth given and no fullness of its own.
+func Shaped(p Profile, breadth, depth float64) Body {
+	b := Body{Breadth: breadth, Depth: depth, radius: new([Directions]float64)}
+	for j := range b.radius {
+		θ := math.Pi/2 - 2*math.Pi*float64(j)/Directions
+		for k, c := range p {
+			b.radius[j] += c * math.Cos(float64(k)*θ)
+		}
+	}
+	return b
+}
+
+// diagonal is sin²2θ: 0 in front, behind and at the sides, 1 between.
+var diagonal [Directions]float64
+
+func init() {
+	for j := range diagonal {
+		s := math.Sin(4 * math.Pi * float64(j) / Directions)
+		diagonal[j] = s * s
+	}
+}
+
+// skin is the outline about mid-depth before the tape is pulled tight.
+func (b Body) skin() (p [Directions]plane.Point) {
+	lo, hi, wide := math.Inf(1), math.Inf(-1), 0.0
+	for j := range p {
+		κ := b.Front
+		if j > Directions/2 {
+			κ = b.Back
+		}
+		r := b.radius[j] * (1 + κ*diagonal[j])
+		p[j] = plane.Point{X: r * cosine[j], Y: r * sine[j]}
+		lo, hi, wide = math.Min(lo, p[j].Y), math.Max(hi, p[j].Y), math.Max(wide, p[j].X)
+	}
+	right, left := math.Exp(-b.Balance), math.Exp(b.Balance)
+	right, left = 2*right/(right+left), 2*left/(right+left)
+	for j := range p {
+		f := b.Breadth / 2 / wide * right
+		if p[j].X < 0 {
+			f = b.Breadth / 2 / wide * left
+		}
+		p[j] = plane.Point{X: p[j].X * f, Y: (p[j].Y - (lo+hi)/2) * b.Depth / (hi - lo)}
+	}
+	return p
+}
+
+// Arcs measures the taut tape: the whole girth, the part in front of the side seams, and
+// the part from centre front round the left side to centre back.
+func (b Body) Arcs() (girth, front, left float64) {
+	p := b.skin()
+	hull := hullAround(&p)
+	for i := 1; i < len(hull); i++ {
+		a, c := hull[i-1], hull[i]
+		l := a.Dist(c)
+		girth += l
+		front += l * above(a.Y-b.Seam, c.Y-b.Seam)
+		left += l * above(-a.X, -c.X)
+	}
+	return girth, front, left
+}
+
+// Ring returns the outline as the tape sees it, with the hollow between the lobes,
+// counter-clockwise.
+func (b Body) Ring() plane.Ring {
+	p := b.skin()
+	tape := Of(hullAround(&p)[1:])
+	ring := tape.Ring()
+	for j, q := range ring {
+		if b.Lobe > 0 && q.Y > 0 && math.Abs(q.X) < b.Lobe {
+			c := math.Cos(q.X / b.Lobe * math.Pi / 2)
+			ring[j].Y -= b.Valley * c * c
+		}
+		ring[j].Y += b.Y
+	}
+	return ring
+}
+
+// FrontAt is the y of the tape outline in front, at distance x from the middle.
+func (b Body) FrontAt(x float64) float64 {
+	p := b.skin()
+	hull := hullAround(&p)
+	for i := 1; i < len(hull); i++ {
+		a, c := hull[i-1], hull[i]
+		if a.X >= x && c.X < x {
+			return b.Y + a.Lerp(c, (a.X-x)/(a.X-c.X)).Y
+		}
+	}
+	return b.Y
+}
+
+// above is the fraction of a straight edge that lies where the coordinate is positive.
+func above(a, b float64) float64 {
+	switch {
+	case a >= 0 && b >= 0:
+		return 1
+	case a <= 0 && b <= 0:
+		return 0
+	case a > 0:
+		return a / (a - b)
+	}
+	return b / (b - a)
+}
