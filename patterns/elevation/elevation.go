@@ -38,8 +38,8 @@ func bodies(s plan.Surface) []body {
 	all := []body{
 		{"form", s.Form, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}},
 		{"foam core", s.Core, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}},
-		{"wanted", s.Target, drawing.Pen{Width: 0.22, Dash: []float64{2.2, 1.2}, Colour: blue}},
 		{"built", s.Built, drawing.Pen{Width: 0.22, Colour: vermilion}},
+		{"wanted", s.Target, drawing.Pen{Width: 0.22, Dash: []float64{2.2, 1.2}, Colour: blue}},
 		{"garment inside", s.Garment, drawing.Pen{Width: 0.32}},
 	}
 	var present []body

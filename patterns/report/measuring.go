@@ -14,14 +14,18 @@ import (
 // MeasuringSheet writes the blank sheet that is taken to the store room: every measurement that a
 // record can hold, with a number that also stands on the drawings, and two boxes to write in.
 func MeasuringSheet(w io.Writer) error {
+	return setMeasuringSheet().book(vector.Meta{Title: "Measuring sheet", Subject: "Blank sheet for the measurements of a garment or of a form"},
+		"Measuring sheet – write one measurement twice; where two readings differ, the smaller is kept").Write(w)
+}
+
+func setMeasuringSheet() *setter {
 	s := newSetter()
 	s.sheetHead()
 	s.handling()
 	s.sketches()
 	s.columns(rowsOf(geo.Keys, geo.Skirt, geo.Sleeve))
 	s.remarks()
-	return s.book(vector.Meta{Title: "Measuring sheet", Subject: "Blank sheet for the measurements of a garment or of a form"},
-		"Measuring sheet – write one measurement twice; where two readings differ, the smaller is kept").Write(w)
+	return s
 }
 
 // sheetHead sets the fields for the object and for who measured.

@@ -18,6 +18,12 @@ import (
 // Record writes the mount record: what was made, from what, by which measurements, and how it is
 // expected to fit. All lengths are in millimetres.
 func Record(w io.Writer, p plan.Plan) error {
+	title := strings.TrimSpace(p.Object.Number + " " + p.Object.Title)
+	m := vector.Meta{Title: "Mount record – " + title, Subject: "Record of a costume mount"}
+	return setRecord(p).book(m, m.Title).Write(w)
+}
+
+func setRecord(p plan.Plan) *setter {
 	s := newSetter()
 	s.title(p)
 	s.elevations(p)
@@ -30,8 +36,7 @@ func Record(w io.Writer, p plan.Plan) error {
 	s.standing(p)
 	s.cautions()
 	s.signature()
-	title := strings.TrimSpace(p.Object.Number + " " + p.Object.Title)
-	return s.book(vector.Meta{Title: "Mount record – " + title, Subject: "Record of a costume mount"}, "Mount record – "+title).Write(w)
+	return s
 }
 
 // title sets the object's name and the facts beside it.
@@ -179,7 +184,7 @@ func (s *setter) sections(p plan.Plan) {
 				w := measure / across
 				cellBox := drawing.Box{Lo: plane.Point{X: b.Lo.X + float64(k)*w, Y: b.Lo.Y + 6}, Hi: plane.Point{X: b.Lo.X + float64(k+1)*w - 4, Y: b.Hi.Y}}
 				elevation.Section(c, p, name, cellBox)
-				c.Word(drawing.Word{Text: name, Size: smallSize, Bold: true, At: plane.Point{X: cellBox.Centre().X, Y: b.Lo.Y + 2.5}}.Back(0.5))
+				c.Word(drawing.Word{Text: name, Size: smallSize, Bold: true, At: plane.Point{X: cellBox.Centre().X, Y: b.Lo.Y + 2.5}}.Fit(cellBox.Width()).Back(0.5))
 			}
 		})
 	}

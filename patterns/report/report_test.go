@@ -1,0 +1,226 @@
+package report
+
+import (
+	"bytes"
+	"encoding/csv"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	geo "understructure/geometry/measure"
+	"understructure/geometry/plane"
+	"understructure/patterns/drawing"
+	"understructure/patterns/plan"
+	"understructure/patterns/plantest"
+)
+
+// text writes a file and reads its words back with a program of another make.
+func text(t *testing.T, pdf []byte) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "x.pdf")
+	if err := os.WriteFile(path, pdf, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range []string{"qpdf", "pdftotext"} {
+		if _, err := exec.LookPath(name); err != nil {
+			t.Fatalf("%s is not installed; make test installs it (Debian: qpdf poppler-utils)", name)
+		}
+	}
+	if out, err := exec.Command("qpdf", "--check", path).CombinedOutput(); err != nil {
+		t.Fatalf("qpdf: %v\n%s", err, out)
+	}
+	out, err := exec.Command("pdftotext", "-layout", path, "-").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return strings.Join(strings.Fields(string(out)), " ")
+}
+
+func record(t *testing.T, p plan.Plan) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	if err := Record(&b, p); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+func TestRecordSaysWhatThePlanSays(t *testing.T) {
+	p := plantest.Plan()
+	got := text(t, record(t, p))
+	want := []string{
+		p.Object.Number, p.Object.Title, p.Object.Notice, p.Measured.By, p.Measured.On, "1052 mm", "padding over a form",
+		"bust 1240 880 taken 15 865 800 862 18 under 0.1 %", "hip girth 930.0 mm drawn women of the same waist, ANSUR II (2012)",
+		"shoulder slope 24.3°", "cotton jersey 1 m wash hot without detergent before use", "7.4 kg", "at least 196 mm",
+		"front", "side", "made by", "Local rules",
+	}
+	for _, w := range p.Warnings {
+		want = append(want, w.Message[:60])
+	}
+	for _, c := range usual {
+		want = append(want, c[:50])
+	}
+	for _, w := range want {
+		if !strings.Contains(got, w) {
+			t.Errorf("the record does not say %q", w)
+		}
+	}
+	if !strings.Contains(got, "page 1 of ") || strings.Contains(got, "page 5 of") {
+		t.Error("the record has more than four pages, or none")
+	}
+}
+
+func TestStrainIsSpelledOut(t *testing.T) {
+	p := plantest.Plan()
+	strain, sure := -12.0, 0.9996
+	p.Levels[4].Clearance, p.Levels[4].StrainChance = &strain, &sure
+	if got := text(t, record(t, p)); !strings.Contains(got, "strain −12 over 99.9 %") {
+		t.Errorf("strain is not spelled out in: %s", got)
+	}
+}
+
+func TestRecordTwice(t *testing.T) {
+	if !bytes.Equal(record(t, plantest.Plan()), record(t, plantest.Plan())) {
+		t.Error("the same plan gave other bytes the second time")
+	}
+}
+
+func TestRecordOfNothing(t *testing.T) {
+	if got := text(t, record(t, plan.Plan{})); !strings.Contains(got, "Mount record") {
+		t.Errorf("an empty plan gives %q", got)
+	}
+}
+
+// page is the text area with the foot line.
+var page = drawing.Box{Lo: plane.Point{X: marginX - 3, Y: 9}, Hi: plane.Point{X: pageWidth - marginX + 3, Y: pageHeight - 9}}
+
+func faults(s *setter) []string {
+	var all []string
+	for i, draw := range s.pages {
+		r := &plantest.Recorder{}
+		for _, f := range draw {
+			f(r)
+		}
+		for _, f := range r.Faults(page) {
+			all = append(all, fmt.Sprintf("page %d: %s", i+1, f))
+		}
+	}
+	return all
+}
+
+func TestNothingOverlaps(t *testing.T) {
+	long := plantest.Plan()
+	for _, s := range []*string{&long.Object.Number, &long.Object.Title, &long.Object.Wearer, &long.Object.Notice, &long.Measured.By, &long.Levels[2].Name, &long.Materials[0].Name, &long.Materials[0].Note} {
+		*s = strings.Repeat("very long words of antidisestablishmentarianism ", 9)
+	}
+	for range 60 {
+		long.Warnings = append(long.Warnings, long.Warnings[0])
+	}
+	for _, k := range append(append([]geo.Measure{}, geo.Keys...), geo.Skirt...) {
+		long.Drawn["form.bodice."+string(k.Key)] = plan.Value{Value: 123456.7, Source: strings.Repeat("a source that is cited at length, ", 8)}
+	}
+	for _, p := range []plan.Plan{plantest.Plan(), long, {}} {
+		for _, f := range faults(setRecord(p)) {
+			t.Error(f)
+		}
+	}
+	for _, f := range faults(setMeasuringSheet()) {
+		t.Error(f)
+	}
+}
+
+func TestMeasuringSheet(t *testing.T) {
+	var b, again bytes.Buffer
+	if err := MeasuringSheet(&b); err != nil {
+		t.Fatal(err)
+	}
+	if err := MeasuringSheet(&again); err != nil || !bytes.Equal(b.Bytes(), again.Bytes()) {
+		t.Error("the sheet is not the same twice")
+	}
+	got := text(t, b.Bytes())
+	for _, table := range [][]geo.Measure{geo.Keys, geo.Skirt, geo.Sleeve} {
+		for _, m := range table {
+			if !strings.Contains(got, m.Label) {
+				t.Errorf("%q is not on the sheet", m.Label)
+			}
+		}
+	}
+	for _, want := range []string{"object number", "measured by", "date", "mm cm in", "inside outside", "keep the smaller", "page 1 of 2", "page 2 of 2"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not on the sheet", want)
+		}
+	}
+}
+
+// Every measurement stands on a sketch, once, with a tape of its own or beside one.
+func TestEveryMeasureIsDrawn(t *testing.T) {
+	for _, c := range []struct {
+		table    []geo.Measure
+		sketches []sketch
+	}{
+		{geo.Keys, []sketch{bodiceFront, bodiceBack, bodiceSection}}, {geo.Skirt, []sketch{skirtSketch}}, {geo.Sleeve, []sketch{sleeveSketch}},
+	} {
+		times := map[geo.Key]int{}
+		for _, k := range c.sketches {
+			for _, tp := range k.tapes {
+				times[tp.key]++
+			}
+		}
+		for _, m := range c.table {
+			if times[m.Key] != 1 {
+				t.Errorf("%s is drawn %d times, want once", m.Key, times[m.Key])
+			}
+			delete(times, m.Key)
+		}
+		for k := range times {
+			t.Errorf("%s is drawn and not asked for", k)
+		}
+	}
+}
+
+func TestMaterials(t *testing.T) {
+	p := plan.Plan{Materials: []plan.Material{
+		{Name: "wadding 6 mm, \"soft\"", Quantity: 1.25, Unit: "m²", Note: "two\nlines"},
+		{Name: "=HYPERLINK(\"x\")", Quantity: 2, Unit: "+1", Note: "@SUM(A1)"},
+		{Name: "-5", Quantity: 0.5, Unit: "\t", Note: ""},
+	}}
+	var b bytes.Buffer
+	if err := Materials(&b, p); err != nil {
+		t.Fatal(err)
+	}
+	rows, err := csv.NewReader(&b).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := [][]string{
+		{"material", "quantity", "unit", "note"},
+		{"wadding 6 mm, \"soft\"", "1.25", "m²", "two\nlines"},
+		{"'=HYPERLINK(\"x\")", "2", "'+1", "'@SUM(A1)"},
+		{"'-5", "0.5", "'\t", ""},
+	}
+	if fmt.Sprint(rows) != fmt.Sprint(want) {
+		t.Errorf("rows %q, want %q", rows, want)
+	}
+}
+
+func FuzzRecord(f *testing.F) {
+	for _, s := range []string{"", "silk", strings.Repeat("w", 4000), "\x00\u202e<&>", "漢字", "\xff"} {
+		f.Add(s, 12.5)
+	}
+	f.Fuzz(func(t *testing.T, s string, v float64) {
+		p := plantest.Plan()
+		p.Object = plan.Object{Number: s, Title: s, Wearer: s, Notice: s}
+		p.Levels[0].Name, p.Levels[1].Height, p.Levels[2].BuiltGirth = s, v, &v
+		p.Warnings[0].Message = s
+		p.Taken[s] = plan.Value{Value: v, Source: s}
+		p.Materials[0] = plan.Material{Name: s, Quantity: v, Unit: s, Note: s}
+		p.StandHeight = v
+		var b bytes.Buffer
+		if err := Record(&b, p); err != nil {
+			t.Fatal(err)
+		}
+	})
+}
