@@ -57,7 +57,8 @@ func (j *job) stack() error {
 	core := j.figure.Displaced(normals, func(int, int) float64 { return -soft }).Surface(j.figure.Z, true)
 	b, p := j.bands(), j.stock.Plank
 	var err error
-	if j.slices, err = foam.Cut(core, b.Hip, b.Neck+neckStub, p.Thickness, p.Pole, foam.Step(j.stock.Step)); err != nil {
+	stock := foam.Stock{Plank: p.Thickness, Pole: p.Pole, ThinFrom: j.height(measure.Shoulder) - stub}
+	if j.slices, err = stock.Cut(core, b.Hip-stub, b.Neck+stub, foam.Step(j.stock.Step)); err != nil {
 		return fmt.Errorf("mount.plank: %w", err)
 	}
 	j.bare = foam.Skin(j.slices, 2*surfaceGap)
@@ -68,9 +69,9 @@ func (j *job) stack() error {
 	return nil
 }
 
-// neckStub is how far the core goes on above the neck base, mm, so that the neck base itself
-// is not an edge. Workshop habit, from memory.
-const neckStub = 15.0
+// stub is how far the core goes on above the neck base and below the hip, mm, so that neither
+// is an edge. Workshop habit, from memory.
+const stub = 15.0
 
 // surfaceGap is the row spacing of skins, mm.
 const surfaceGap = 2.0

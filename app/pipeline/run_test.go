@@ -9,7 +9,7 @@ import (
 )
 
 func TestDemosRun(t *testing.T) {
-	for _, name := range []string{"demo-1872-bodice", "demo-boy-1895"} {
+	for _, name := range []string{"demo-1872-bodice", "demo-boy-1895", "demo-three-values"} {
 		r, err := record.Load("../../assets/" + name + ".json")
 		if err != nil {
 			t.Fatal(err)

@@ -51,9 +51,28 @@ func (s Slice) Cut() section.Section {
 	return out
 }
 
+// Stock is the plank that a core is cut from and the pole that it stands on, in mm.
+type Stock struct {
+	Plank    float64
+	Pole     float64 // diameter, 0 for none
+	ThinFrom float64 // height from which planks are cut down, because the shoulders close fast
+}
+
 // Heights divides a height into slices of plank, bottom to top, that add up to it exactly.
-// The last is cut thinner; where it would be a sliver, the last two share alike.
-func Heights(lo, hi, plank float64) []float64 {
+// The last below ThinFrom and the last of all are cut thinner; where one would be a sliver, it
+// shares with the one below.
+func (st Stock) Heights(lo, hi float64) []float64 {
+	if st.ThinFrom <= lo || st.ThinFrom >= hi {
+		return divide(lo, hi, st.Plank)
+	}
+	return append(divide(lo, st.ThinFrom, st.Plank), divide(st.ThinFrom, hi, st.Plank/thin)[1:]...)
+}
+
+// thin is how many boards a plank is cut into through the shoulders. A whole plank would
+// leave steps as wide as the shoulder itself.
+const thin = 3.0
+
+func divide(lo, hi, plank float64) []float64 {
 	const sliver = 0.3 // of a plank
 	zs := []float64{lo}
 	for hi-zs[len(zs)-1] > plank+1e-9 {
@@ -65,12 +84,11 @@ func Heights(lo, hi, plank float64) []float64 {
 	return append(zs, hi)
 }
 
-// Cut slices a core between two heights for a pole of the given diameter, 0 for none. The
-// pole stands where it leaves most foam all the way up; slices near the neck that are too
+// Cut slices a core between two heights. The pole stands where it leaves most foam all the way up; slices near the neck that are too
 // small for it go on the pins alone. The error says when not even the lowest slice can
 // carry the pole.
-func Cut(core surface.Surface, lo, hi, plank, pole float64, step Step) ([]Slice, error) {
-	zs := Heights(lo, hi, plank)
+func (st Stock) Cut(core surface.Surface, lo, hi float64, step Step) ([]Slice, error) {
+	zs := st.Heights(lo, hi)
 	out := make([]Slice, len(zs)-1)
 	for k := range out {
 		s := Slice{Number: k + 1, Bottom: zs[k], Top: zs[k+1]}
@@ -82,16 +100,20 @@ func Cut(core surface.Surface, lo, hi, plank, pole float64, step Step) ([]Slice,
 		}
 		out[k] = s
 	}
-	if pole > 0 {
-		if err := setPole(out, pole); err != nil {
+	if st.Pole > 0 {
+		if err := setPole(out, st.Pole); err != nil {
 			return nil, err
 		}
 	}
 	for k := 1; k < len(out); k++ {
-		pin(&out[k-1], &out[k], pole)
+		pin(&out[k-1], &out[k], st.Pole)
 	}
 	return out, nil
 }
+
+// least is the smallest distance of an outline from the axis, mm; nearer, and a slice would
+// not be whole round the axis.
+const least = 1.0
 
 // between lists the heights at which a core is looked at inside one slice.
 func between(core surface.Surface, lo, hi float64) []float64 {
@@ -129,8 +151,8 @@ func ruled(core surface.Surface, lo, hi float64) (lower, upper section.Section) 
 		}
 	}
 	for j := range out {
-		a[j] -= out[j]
-		b[j] -= out[j]
+		a[j] = math.Max(a[j]-out[j], least)
+		b[j] = math.Max(b[j]-out[j], least)
 	}
 	return a, b
 }

@@ -8,6 +8,8 @@ import (
 	"understructure/geometry/surface"
 )
 
+var stock = Stock{Plank: 50, Pole: 32, ThinFrom: 350}
+
 // figure is a waisted oval, 0 to 430 mm high.
 func figure() surface.Surface {
 	s := surface.Surface{Z: surface.Rows(0, 430, 4)}
@@ -21,7 +23,7 @@ func figure() surface.Surface {
 
 func TestHeightsAddUpExactly(t *testing.T) {
 	for _, c := range []struct{ lo, hi, plank float64 }{{0, 430, 50}, {-180.3, 384.4, 50}, {0, 300, 50}, {0, 301, 50}, {0, 12, 50}, {0, 100, 12.7}} {
-		zs := Heights(c.lo, c.hi, c.plank)
+		zs := Stock{Plank: c.plank, ThinFrom: c.lo + 0.7*(c.hi-c.lo)}.Heights(c.lo, c.hi)
 		sum := 0.0
 		for k := 1; k < len(zs); k++ {
 			d := zs[k] - zs[k-1]
@@ -39,7 +41,7 @@ func TestHeightsAddUpExactly(t *testing.T) {
 func TestSlicesStayInsideTheCore(t *testing.T) {
 	core := figure()
 	for _, step := range []Step{Inside, Flush, Bevel} {
-		slices, err := Cut(core, 0, 430, 50, 32, step)
+		slices, err := stock.Cut(core, 0, 430, step)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -56,7 +58,7 @@ func TestSlicesStayInsideTheCore(t *testing.T) {
 }
 
 func TestPinsLieInsideBothNeighbours(t *testing.T) {
-	slices, err := Cut(figure(), 0, 430, 50, 32, Inside)
+	slices, err := stock.Cut(figure(), 0, 430, Inside)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -80,7 +82,7 @@ func TestPinsLieInsideBothNeighbours(t *testing.T) {
 
 // Upright slices are prisms: the foam of the pieces is the volume of the stack.
 func TestPrismsFillTheStack(t *testing.T) {
-	slices, err := Cut(figure(), 0, 430, 50, 32, Inside)
+	slices, err := stock.Cut(figure(), 0, 430, Inside)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -91,6 +91,7 @@ func Lay(job Job) Mount {
 		m.Normals = job.Base.Normals()
 	}
 	m.Thickness = m.thickness()
+	m.turnOut()
 	s := m.newSolver()
 	s.solve()
 	m.Layers = s.layers()
@@ -103,10 +104,15 @@ func (m *Mount) thickness() Field {
 	f := make(Field, len(m.Base.Z))
 	for i := range f {
 		for j := range section.Directions {
-			f[i][j] = reach(m.Wanted, m.Base.Point(i, j), m.Normals[i][j]) - m.Cover
+			f[i][j] = m.fill(i, j)
 		}
 	}
 	return f
+}
+
+// fill is the thickness at one point.
+func (m *Mount) fill(i, j int) float64 {
+	return reach(m.Wanted, m.Base.Point(i, j), m.Normals[i][j]) - m.Cover
 }
 
 // sequence is the thickness of each sheet from the outermost in, enough for the thickest

@@ -186,14 +186,15 @@ func (s *solver) counts(i int) bool {
 // lower takes wadding away round every height where the tape is still longer than wanted:
 // rather slack than strain.
 func (s *solver) lower() {
-	for range rounds {
+	for round := range mostLowering {
 		got := s.tapes()
 		sound := true
 		for i := range got {
 			if got[i] <= s.want[i] || !s.counts(i) {
 				continue
 			}
-			for k := max(i-2, 0); k <= min(i+2, len(got)-1); k++ {
+			// What stands too far out here may answer to a height some way off.
+			for k := max(i-2-round, 0); k <= min(i+2+round, len(got)-1); k++ {
 				if s.round[k] > leastRound {
 					s.round[k] = math.Max(leastRound, s.round[k]-0.05)
 					sound = false
@@ -205,6 +206,9 @@ func (s *solver) lower() {
 		}
 	}
 }
+
+// mostLowering times a twentieth of a sheet takes a whole sheet and more away.
+const mostLowering = 40
 
 // shell is every point of the base moved out by wadding and cover.
 func (s *solver) shell() surface.Shell {

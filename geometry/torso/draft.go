@@ -50,8 +50,9 @@ func newDraft(s measure.Sheet, w measure.Wearer, year int) (*draft, error) {
 	if err := d.drawSlices(); err != nil {
 		return nil, err
 	}
-	d.startHeights()
 	d.startUpper()
+	d.centre()
+	d.startHeights()
 	return d, nil
 }
 
@@ -137,8 +138,7 @@ func (d *draft) bustShare(breadth float64) float64 {
 	return width / or(breadth, breadthPerGirth*d.sheet[measure.BustGirth])
 }
 
-// setBehind sets every slice forward or back of the waist's, gives the bust its lobes and
-// draws all about the axis.
+// setBehind sets every slice forward or back of the waist's and gives the bust its lobes.
 func (d *draft) setBehind() {
 	depth := d.bodies[measure.Waist].Depth
 	for _, t := range taped {
@@ -148,6 +148,18 @@ func (d *draft) setBehind() {
 			width := or(d.sheet[measure.BustPointWidth], usualBustShare*b.Breadth)
 			b.Lobe, b.Valley = width/2, valley*width
 		}
+		d.bodies[t.level] = b
+	}
+}
+
+// centre moves the whole figure so that the axis runs halfway between the middles of waist
+// and neck, and so well inside both, and draws the slices about it.
+func (d *draft) centre() {
+	dy := -(d.upper.nape + d.upper.neckDepth) / 2
+	d.upper.move(dy)
+	for _, t := range taped {
+		b := d.bodies[t.level]
+		b.Y += dy
 		d.bodies[t.level] = b
 		d.slices[t.level] = section.Of(b.Ring()).Grown(d.girth[t.level])
 	}

@@ -53,6 +53,15 @@ func (d *draft) startUpper() {
 	u.cutFront = d.cut(measure.AcrossFront, s.chest*bust, u.chest, 1)
 }
 
+// move moves the upper figure forward by dy.
+func (u *upper) move(dy float64) {
+	u.chest.Y += dy
+	u.nape += dy
+	u.ridge += dy
+	u.cutFront.Y += dy
+	u.cutBack.Y += dy
+}
+
 // chestFullness is the superellipse exponent of front and back at the across-chest level (mesh).
 const chestFullness = 2.8
 

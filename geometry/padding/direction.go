@@ -1,0 +1,91 @@
+package padding
+
+import (
+	"math"
+
+	"understructure/geometry/section"
+	"understructure/geometry/space"
+	"understructure/geometry/surface"
+)
+
+// A cell of the base must keep this part of its area as the layers build up over it. In a
+// narrow hollow, such as where the neck meets the shoulders, normals run together and
+// thick wadding would cross itself; real wadding there fills the hollow and turns outward.
+const keeps = 0.2
+
+// mostTurns bounds how often directions in a hollow are turned towards their neighbours'.
+const mostTurns = 80
+
+// turnOut replaces the normals, where layers along them would cross, by the mean of the
+// normals around, until they do not.
+func (m *Mount) turnOut() {
+	own := m.Normals
+	m.Normals = make(surface.Shell, len(own))
+	copy(m.Normals, own)
+	for range mostTurns {
+		tight := m.crowded()
+		if len(tight) == 0 {
+			return
+		}
+		before := make(surface.Shell, len(m.Normals))
+		copy(before, m.Normals)
+		for _, p := range tight {
+			m.Normals[p[0]][p[1]] = around(before, p[0], p[1])
+			m.Thickness[p[0]][p[1]] = m.fill(p[0], p[1])
+		}
+	}
+}
+
+// crowded lists the points of the cells that lose too much of their area, and the points next to them.
+func (m *Mount) crowded() [][2]int {
+	marked := map[[2]int]bool{}
+	var out [][2]int
+	mark := func(i, j int) {
+		p := [2]int{min(max(i, 0), len(m.Base.Z)-1), j & (section.Directions - 1)}
+		if !marked[p] {
+			marked[p] = true
+			out = append(out, p)
+		}
+	}
+	for i := 1; i < len(m.Base.Z); i++ {
+		for j := range section.Directions {
+			if !m.crosses(i, j) {
+				continue
+			}
+			for a := -2; a <= 1; a++ {
+				for b := -1; b <= 2; b++ {
+					mark(i+a, j+b)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// crosses reports whether the cell below row i and after column j would nearly fold.
+func (m *Mount) crosses(i, j int) bool {
+	k := (j + 1) & (section.Directions - 1)
+	at := func(i, j int) (base, top, n space.Point) {
+		base, n = m.Base.Point(i, j), m.Normals[i][j]
+		return base, base.Add(n.Mul(math.Max(m.Thickness[i][j], 0))), n
+	}
+	a, ta, na := at(i-1, j)
+	b, tb, nb := at(i-1, k)
+	c, tc, nc := at(i, k)
+	d, td, nd := at(i, j)
+	n := na.Add(nb).Add(nc).Add(nd).Unit()
+	before := c.Sub(a).Cross(d.Sub(b)).Norm()
+	after := tc.Sub(ta).Cross(td.Sub(tb)).Dot(n)
+	return after < keeps*before
+}
+
+// around is the mean direction of the points about one, three rows and columns each way.
+func around(n surface.Shell, i, j int) space.Point {
+	var sum space.Point
+	for a := max(i-3, 0); a <= min(i+3, len(n)-1); a++ {
+		for b := -3; b <= 3; b++ {
+			sum = sum.Add(n[a][(j+b)&(section.Directions-1)])
+		}
+	}
+	return sum.Unit()
+}
