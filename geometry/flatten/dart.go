@@ -28,10 +28,7 @@ type Dart struct {
 
 // open cuts the dart that takes most strain out of the patch laid at x, and reports whether one does.
 func (c cut) open(x []plane.Point) (cut, bool) {
-	sh, err := newSheet(c.patch)
-	if err != nil {
-		return c, false
-	}
+	sh := newSheet(c.patch)
 	sh.darts = c.darts
 	th := thinned(sh, x, trial)
 	few, stay := sh.coarse(th, x)

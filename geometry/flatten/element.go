@@ -1,7 +1,6 @@
 package flatten
 
 import (
-	"fmt"
 	"math"
 
 	"understructure/geometry/plane"
@@ -14,9 +13,9 @@ const (
 	small = 1. / 8
 )
 
-// flattest is the least height of a triangle, as a fraction of its longest side, that is used as it is;
-// below it the rounding of coordinates decides which way the triangle faces.
-const flattest = 1e-6
+// floor is the least height and half the least longest side of a triangle at rest, as a fraction of the root of the
+// mean area: a few thousandths of a millimetre. Below it rounding would decide which way a triangle faces.
+const floor = 1e-3
 
 // element is one triangle at rest. In the plane with complex coordinate z, a map that is
 // linear on it has ∂f/∂z = Σ cⱼ fⱼ and ∂f/∂z̄ = Σ c̄ⱼ fⱼ over its corners j; its stretches are
@@ -25,8 +24,8 @@ type element struct {
 	v      [3]int
 	cr, ci [3]float64
 	area   float64
-	weight float64 // in the energies: the area, less for a sliver
 	sliver bool
+	speck  bool    // too small to have a strain
 	long   float64 // the side from v[0] to v[1], the longest
 }
 
@@ -38,22 +37,18 @@ type sheet struct {
 	darts    []Dart // whose legs are to come out equal
 }
 
-func newSheet(p Patch) (sheet, error) {
+func newSheet(p Patch) sheet {
 	sh := sheet{points: len(p.Points), elements: make([]element, len(p.Triangles)), area: p.Area()}
 	mean := sh.area / float64(len(p.Triangles))
 	for i, t := range p.Triangles {
-		e, err := p.rest(t, mean)
-		if err != nil {
-			return sh, fmt.Errorf("flatten: triangle %d %w", i, err)
-		}
-		sh.elements[i] = e
+		sh.elements[i] = p.rest(t, mean)
 	}
-	return sh, nil
+	return sh
 }
 
 // rest lays one triangle in its own plane, its longest side along the x-axis. mean is the mean
 // area of all triangles.
-func (p Patch) rest(t [3]int, mean float64) (element, error) {
+func (p Patch) rest(t [3]int, mean float64) element {
 	pt := p.Points
 	for range 2 {
 		if s := pt[t[0]].Dist(pt[t[1]]); s < pt[t[1]].Dist(pt[t[2]]) || s < pt[t[2]].Dist(pt[t[0]]) {
@@ -62,22 +57,22 @@ func (p Patch) rest(t [3]int, mean float64) (element, error) {
 	}
 	base, side := pt[t[1]].Sub(pt[t[0]]), pt[t[2]].Sub(pt[t[0]])
 	long := base.Norm()
-	if long == 0 {
-		return element{}, fmt.Errorf("is a single point")
+	least := floor * math.Sqrt(mean)
+	x, y := side.Dot(base)/long, base.Cross(side).Norm()/long
+	speck := long < 2*least
+	if speck {
+		x, y, long = least, least, 2*least
 	}
-	y := math.Max(base.Cross(side).Norm()/long, flattest*long)
-	e := newElement(t, long, side.Dot(base)/long, y)
-	if e.sliver = y < thin*long && e.area < small*mean; e.sliver {
-		e.weight *= y / (thin * long)
-	}
-	return e, nil
+	e := newElement(t, long, x, math.Max(y, least))
+	e.sliver, e.speck = speck || y < thin*long && e.area < small*mean, speck
+	return e
 }
 
 // newElement has its corners at (0, 0), (long, 0) and (x, y) at rest.
 func newElement(v [3]int, long, x, y float64) element {
 	double := long * y
 	return element{
-		v: v, long: long, area: double / 2, weight: double / 2,
+		v: v, long: long, area: double / 2,
 		cr: [3]float64{-y / (2 * double), y / (2 * double), 0},
 		ci: [3]float64{-(x - long) / (2 * double), x / (2 * double), -long / (2 * double)},
 	}
@@ -104,6 +99,9 @@ func (e *element) stretches(x []plane.Point) (float64, float64) {
 
 // strain is the larger of |σ₁−1| and |σ₂−1|; for a sliver, that of its longest side.
 func (e *element) strain(x []plane.Point) float64 {
+	if e.speck {
+		return 0
+	}
 	if e.sliver {
 		return math.Abs(x[e.v[0]].Dist(x[e.v[1]])/e.long - 1)
 	}

@@ -62,13 +62,28 @@ func (e *element) energy(en energy, x []plane.Point) float64 {
 	en = e.pick(en)
 	g1, _, _ := en.price(σ1)
 	g2, _, _ := en.price(σ2)
-	return e.weight * (g1 + g2)
+	return e.area * (g1 + g2)
 }
 
-// pick leaves a sliver supple.
+// flap is the energy of a sliver among stiff triangles: supple, until it is about to turn over.
+type flap struct{ stiff }
+
+// lifted is the stretch below which a sliver is kept from turning over.
+const lifted = 0.2
+
+func (f flap) price(σ float64) (g, dg, ddg float64) {
+	g, dg, ddg = supple{}.price(σ)
+	if σ < lifted {
+		h, dh, ddh := f.stiff.price(1 + σ - lifted)
+		g, dg, ddg = g+h, dg+dh, ddg+ddh
+	}
+	return g, dg, ddg
+}
+
+// pick returns the energy for one element.
 func (e *element) pick(en energy) energy {
-	if e.sliver {
-		return supple{}
+	if s, ok := en.(stiff); ok && e.sliver {
+		return flap{s}
 	}
 	return en
 }
@@ -122,7 +137,7 @@ func (e *element) expand(en energy, x []plane.Point, l *local) {
 		tA[2*j], tA[2*j+1] = pi, pr
 		tB[2*j], tB[2*j+1] = qi, qr
 	}
-	w := e.weight
+	w := e.area
 	for i := range 6 {
 		l.g[i] = w * (d1*u[i] + d2*v[i])
 	}
@@ -141,6 +156,6 @@ func (e *element) conform(l *local) {
 		r[2*j], r[2*j+1] = e.cr[j], e.ci[j]
 		i[2*j], i[2*j+1] = -e.ci[j], e.cr[j]
 	}
-	l.add(2*e.weight, &r)
-	l.add(2*e.weight, &i)
+	l.add(2*e.area, &r)
+	l.add(2*e.area, &i)
 }

@@ -81,10 +81,7 @@ func Lay(p Patch, o Options) (Flat, error) {
 // lay spreads the patch with the darts it has, turns it upright, measures it and refuses it if it overlaps itself;
 // even then it returns the laid places, nil only if there are none.
 func (c cut) lay() (Flat, []plane.Point, error) {
-	sh, err := newSheet(c.patch)
-	if err != nil {
-		return Flat{}, nil, err
-	}
+	sh := newSheet(c.patch)
 	sh.darts = c.darts
 	x, err := sh.spread(c.patch)
 	if err != nil {

@@ -118,8 +118,8 @@ func Corseted(nu, nv int) ([]space.Point, [][3]int) {
 	return Grid(nu, nv, func(u, v float64) space.Point {
 		z := 560 * v
 		bump := func(at, width float64) float64 { return math.Exp(-math.Pow((z-at)/width, 2)) }
-		breadth := 112 + 55*bump(20, 130) + 28*bump(420, 110) - 18*bump(215, 60)
-		depth := 88 + 38*bump(10, 140) + 42*bump(400, 85) - 10*bump(215, 60)
+		breadth := 112 + 55*bump(20, 130) + 28*bump(420, 110) - 10*bump(215, 60)
+		depth := 88 + 38*bump(10, 140) + 42*bump(400, 85) - 5*bump(215, 60)
 		θ := math.Pi / 2 * (1 - u)
 		return space.Point{X: -breadth * math.Cos(θ), Y: depth * math.Sin(θ), Z: z}
 	})
