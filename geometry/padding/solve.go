@@ -130,7 +130,7 @@ func (s *solver) wadding(i, j int) float64 {
 }
 
 // rounds is how often the aims are mended; most mounts need three.
-const rounds = 8
+const rounds = 10
 
 // solve finds the rounding of every height for itself, then cuts the mount level and mends
 // the aim where what stands at that height is not quite what was reckoned with.
@@ -184,31 +184,45 @@ func (s *solver) counts(i int) bool {
 }
 
 // lower takes wadding away round every height where the tape is still longer than wanted:
-// rather slack than strain.
+// rather slack than strain. It goes gently, so as not to leave more slack than it must, and
+// looks farther up and down the longer that does not help.
 func (s *solver) lower() {
 	for round := range mostLowering {
 		got := s.tapes()
-		sound := true
+		down := make([]float64, len(got))
 		for i := range got {
-			if got[i] <= s.want[i] || !s.counts(i) {
+			over := got[i] - s.want[i]
+			if over <= 0 || !s.counts(i) {
 				continue
 			}
-			// What stands too far out here may answer to a height some way off.
-			for k := max(i-2-round, 0); k <= min(i+2+round, len(got)-1); k++ {
-				if s.round[k] > leastRound {
-					s.round[k] = math.Max(leastRound, s.round[k]-0.05)
-					sound = false
-				}
+			far := 1 + round/4
+			for k := max(i-far, 0); k <= min(i+far, len(got)-1); k++ {
+				down[k] = math.Max(down[k], gentle+over/(2*math.Pi*s.step()))
 			}
 		}
-		if sound {
+		lowered := false
+		for k, d := range down {
+			if d > 0 && s.round[k] > leastRound {
+				s.round[k] = math.Max(leastRound, s.round[k]-d)
+				lowered = true
+			}
+		}
+		if !lowered {
 			return
 		}
 	}
 }
 
-// mostLowering times a twentieth of a sheet takes a whole sheet and more away.
-const mostLowering = 40
+// gentle is the least step of lower, as a part of a sheet, and mostLowering how often it steps.
+const gentle, mostLowering = 0.005, 40
+
+// step is the thickness of the outermost sheet.
+func (s *solver) step() float64 {
+	if len(s.seq) == 0 {
+		return 1
+	}
+	return s.seq[0]
+}
 
 // shell is every point of the base moved out by wadding and cover.
 func (s *solver) shell() surface.Shell {

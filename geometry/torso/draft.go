@@ -152,10 +152,14 @@ func (d *draft) setBehind() {
 	}
 }
 
-// centre moves the whole figure so that the axis runs halfway between the middles of waist
-// and neck, and so well inside both, and draws the slices about it.
+// nearNeck is where the axis runs between the middles of waist (0) and neck (1): near the
+// neck's, because the slices there and through the shoulders are the slender ones.
+const nearNeck = 0.8
+
+// centre moves the whole figure so that the axis runs well inside every slice, and draws
+// the slices about it.
 func (d *draft) centre() {
-	dy := -(d.upper.nape + d.upper.neckDepth) / 2
+	dy := -nearNeck * (d.upper.nape + d.upper.neckDepth)
 	d.upper.move(dy)
 	for _, t := range taped {
 		b := d.bodies[t.level]
