@@ -95,16 +95,6 @@ func (w Word) Corners() []plane.Point {
 	return []plane.Point{low, low.Add(along), high.Add(along), high}
 }
 
-// Upright returns the word on the same place, turned by half where it would stand on its head.
-func (w Word) Upright() Word {
-	if !OnItsHead(w.Along()) {
-		return w
-	}
-	w.At = w.At.Add(w.Along().Mul(w.Width())).Add(w.up().Mul(fonts.CapHeight * w.Size))
-	w.Turn -= math.Pi
-	return w
-}
-
 // steep is the cosine of the steepest line, 80 degrees, that is still read from left to right; steeper
 // ones are read upward.
 const steep = 0.17

@@ -54,19 +54,3 @@ func TestCutOfAWholeLineIsOneRun(t *testing.T) {
 		t.Errorf("runs = %v, want the square once, closed", runs)
 	}
 }
-
-func TestUprightWordStaysOnItsPlace(t *testing.T) {
-	for turn := -3.2; turn < 6.4; turn += 0.1 {
-		w := Word{Text: "waist", At: plane.Point{X: 20, Y: 30}, Size: 3, Turn: turn}
-		u := w.Upright()
-		if OnItsHead(u.Along()) {
-			t.Errorf("turn %g: still on its head", turn)
-		}
-		middle := func(w Word) plane.Point {
-			return w.At.Add(w.Along().Mul(w.Width() / 2)).Add(w.up().Mul(0.344 * w.Size))
-		}
-		if d := middle(w).Dist(middle(u)); d > 1e-9 {
-			t.Errorf("turn %g: moved by %g", turn, d)
-		}
-	}
-}

@@ -49,7 +49,7 @@ func Plan() plan.Plan {
 			{Number: 2, Material: "wadding 6 mm", Thickness: 6, Area: 214000, Pieces: 6},
 			{Number: 3, Material: "jersey cover", Thickness: 1, Area: 431000, Pieces: 2},
 		},
-		Lengths:  []plan.Length{{Key: "back_waist_length", Taken: 330, Built: 330.2}, {Key: "front_waist_length", Taken: 310, Built: 309.8}},
+		Lengths:  []plan.Length{{Key: "garment.bodice.back_waist_length", Taken: 330, Built: 330.2}, {Key: "garment.bodice.front_waist_length", Taken: 310, Built: 309.8}},
 		Standing: plan.Standing{MassKg: 7.4, CentreHeight: 1010, TiltBase: 178, PushBase: 196, Base: 196, Note: "With the garment, without train."},
 		Materials: []plan.Material{
 			{Name: "wadding 6 mm", Quantity: 0.9, Unit: "m²", Note: "polyester, needle-punched"},

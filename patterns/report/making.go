@@ -25,7 +25,7 @@ func (s *setter) layers(p plan.Plan) {
 	s.heading("Lengths along the surface", 20)
 	var rows [][]cell
 	for _, l := range p.Lengths {
-		n := name("garment.bodice." + l.Key)
+		n := name(l.Key)
 		rows = append(rows, []cell{{text: n.what}, {text: n.number(l.Taken)}, {text: n.number(l.Built)}})
 	}
 	s.table([]column{{"length", 92, false}, {"taken", 39, true}, {"as drawn", 39, true}}, rows)

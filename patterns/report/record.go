@@ -209,7 +209,11 @@ func (s *setter) values(p plan.Plan) {
 			if source == part.how {
 				source = ""
 			}
-			all = append(all, line{n, []cell{{text: n.where}, {text: n.what}, {text: n.number(v.Value), bold: part.how == "taken"}, {text: part.how}, {text: source}}})
+			value := n.number(v.Value)
+			if part.how == "stock" && v.Value == 0 {
+				value = "" // a word and not a number
+			}
+			all = append(all, line{n, []cell{{text: n.where}, {text: n.what}, {text: value, bold: part.how == "taken"}, {text: part.how}, {text: source}}})
 		}
 	}
 	if len(all) == 0 {

@@ -42,10 +42,8 @@ func (it Item) Draw(c drawing.Canvas) {
 	it.line(c, it.Label.Leader, false, leaderPen)
 	for _, w := range it.Label.Words {
 		w.At = it.OnPage(w.At)
-		if it.Turned {
-			w.Turn += math.Pi / 2
-		}
-		c.Word(w.Upright())
+		w.Turn += turnOf(it.Turned)
+		c.Word(w)
 	}
 }
 
@@ -75,7 +73,9 @@ func (it Item) mark(c drawing.Canvas, m piece.Mark) {
 	case piece.Up:
 		it.arrow(c, m.Points)
 	case piece.Feather:
-		it.line(c, it.wave(m.Points), false, markPen)
+		for _, w := range waves(it.Piece, m.Points) {
+			it.line(c, w, false, markPen)
+		}
 	case piece.InnerOutline:
 		it.line(c, m.Points, true, innerPen)
 	case piece.CentreFront, piece.CentreBack, piece.Side:
@@ -126,22 +126,27 @@ func (it Item) arrow(c drawing.Canvas, m []plane.Point) {
 	c.Fill(head, drawing.Black)
 }
 
-// wave is a wavy line beside an edge, on the side of the cloth.
-func (it Item) wave(edge []plane.Point) []plane.Point {
+// waves are a wavy line beside an edge, on the side of the cloth, broken where the cloth is too narrow for it.
+func waves(pc piece.Piece, edge []plane.Point) [][]plane.Point {
 	t := ticks(edge, featherPitch/8)
 	if len(t) == 0 {
 		return nil
 	}
 	side := 1.0
-	if middle := t[len(t)/2]; !inside(it.Piece, middle.at.Add(left(middle.along).Mul(featherDepth))) {
+	if middle := t[len(t)/2]; !inside(pc, middle.at.Add(left(middle.along).Mul(featherDepth))) {
 		side = -1
 	}
-	wave := make([]plane.Point, len(t))
+	runs := [][]plane.Point{nil}
 	for i, k := range t {
 		d := featherDepth + featherWave*math.Sin(2*math.Pi*float64(i)/8)
-		wave[i] = k.at.Add(left(k.along).Mul(side * d))
+		last := len(runs) - 1
+		if p := k.at.Add(left(k.along).Mul(side * d)); inside(pc, p) {
+			runs[last] = append(runs[last], p)
+		} else if len(runs[last]) > 0 {
+			runs = append(runs, nil)
+		}
 	}
-	return wave
+	return runs
 }
 
 func left(d plane.Point) plane.Point { return plane.Point{X: -d.Y, Y: d.X} }

@@ -15,17 +15,17 @@ type free struct {
 	box           drawing.Box
 	cell          float64
 	columns, rows int
-	use           []use
+	taken         []use
+	base          float64 // the turn of the piece on its page, so that words are set to be read there
 }
 
-// use is what a cell holds; words keep off everything above the use that they are willing to cover.
+// use is what a cell holds; words stand on empty cells only.
 type use byte
 
 const (
-	empty    use = iota
-	crossed      // by a mark: words may cover it when there is no other place
-	occupied     // by another word
-	outside      // not on the cloth, or on its edge
+	empty   use = iota
+	covered     // by a mark or by another word
+	outside     // not on the cloth, or on its edge
 )
 
 // The grid is 1 mm fine, coarser on pieces longer than 400 mm; letters are 2 mm high and more.
@@ -34,27 +34,45 @@ const (
 	mostCells = 400
 )
 
-func newFree(pc piece.Piece, within drawing.Box) *free {
+func newFree(pc piece.Piece, within drawing.Box, base float64) *free {
 	b := extent(pc)
 	b = drawing.Box{
 		Lo: plane.Point{X: math.Max(b.Lo.X, within.Lo.X), Y: math.Max(b.Lo.Y, within.Lo.Y)},
 		Hi: plane.Point{X: math.Min(b.Hi.X, within.Hi.X), Y: math.Min(b.Hi.Y, within.Hi.Y)},
 	}
-	f := &free{box: b, cell: math.Max(finest, math.Max(b.Width(), b.Height())/mostCells)}
+	f := &free{box: b, base: base, cell: math.Max(finest, math.Max(b.Width(), b.Height())/mostCells)}
 	f.columns, f.rows = int(math.Ceil(b.Width()/f.cell)), int(math.Ceil(b.Height()/f.cell))
 	f.columns, f.rows = max(f.columns, 1), max(f.rows, 1)
-	f.use = make([]use, f.columns*f.rows)
+	f.taken = make([]use, f.columns*f.rows)
 	edges := append([]plane.Ring{pc.Outline}, pc.Holes...)
 	for row := range f.rows {
 		f.sweep(row, edges)
 	}
 	for _, m := range pc.Marks {
-		f.trace(m.Points, m.Kind == piece.InnerOutline, crossed)
+		f.markUp(pc, m)
 	}
 	for _, e := range edges {
 		f.trace(e, true, outside)
 	}
 	return f
+}
+
+// markUp keeps words off what is drawn for a mark.
+func (f *free) markUp(pc piece.Piece, m piece.Mark) {
+	switch m.Kind {
+	case piece.Pin:
+		for _, p := range m.Points {
+			f.take(p, 3*pinRadius, 3*pinRadius, 0)
+		}
+	case piece.Feather:
+		for _, w := range waves(pc, m.Points) {
+			f.trace(w, false, covered)
+		}
+	case piece.Up:
+		f.trace(m.Points, false, covered)
+	default:
+		f.trace(m.Points, m.Kind == piece.InnerOutline, covered)
+	}
 }
 
 // sweep finds the cells of one row that are not on the cloth, by counting the edges to their left.
@@ -76,7 +94,7 @@ func (f *free) sweep(row int, edges []plane.Ring) {
 			k++
 		}
 		if k%2 == 0 {
-			f.use[row*f.columns+c] = outside
+			f.taken[row*f.columns+c] = outside
 		}
 	}
 }
@@ -94,8 +112,8 @@ func (f *free) trace(line []plane.Point, closed bool, as use) {
 }
 
 func (f *free) mark(p plane.Point, as use) {
-	if i, ok := f.at(p); ok && f.use[i] < as {
-		f.use[i] = as
+	if i, ok := f.at(p); ok && f.taken[i] < as {
+		f.taken[i] = as
 	}
 }
 
@@ -120,29 +138,29 @@ func (f *free) each(centre plane.Point, w, h, turn float64, do func(plane.Point)
 	return true
 }
 
-// holds reports whether a turned rectangle covers nothing but what it may.
-func (f *free) holds(centre plane.Point, w, h, turn float64, may use) bool {
+// holds reports whether a turned rectangle covers empty cells only.
+func (f *free) holds(centre plane.Point, w, h, turn float64) bool {
 	return f.each(centre, w, h, turn, func(p plane.Point) bool {
 		i, ok := f.at(p)
-		return ok && f.use[i] <= may
+		return ok && f.taken[i] == empty
 	})
 }
 
 // take keeps later words off a turned rectangle.
 func (f *free) take(centre plane.Point, w, h, turn float64) {
 	f.each(centre, w, h, turn, func(p plane.Point) bool {
-		f.mark(p, occupied)
+		f.mark(p, covered)
 		return true
 	})
 }
 
-// places are the middles of some two thousand cells on the cloth, the nearest to p first.
+// places are the middles of some two thousand empty cells, the nearest to p first.
 func (f *free) places(p plane.Point) []plane.Point {
 	stride := max(1, int(math.Sqrt(float64(f.columns*f.rows)/2000)))
 	var all []plane.Point
 	for r := stride / 2; r < f.rows; r += stride {
 		for c := stride / 2; c < f.columns; c += stride {
-			if f.use[r*f.columns+c] < outside {
+			if f.taken[r*f.columns+c] == empty {
 				all = append(all, f.box.Lo.Add(plane.Point{X: (float64(c) + 0.5) * f.cell, Y: (float64(r) + 0.5) * f.cell}))
 			}
 		}

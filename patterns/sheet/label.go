@@ -31,31 +31,39 @@ const (
 
 // LabelOf finds a place for every word on a piece: inside where it fits, otherwise below it
 // with a leader.
-func LabelOf(pc piece.Piece) Label {
-	if l, ok := written(pc, extent(pc)); ok {
+// The words are set so that they are read from the foot or the right of a page on which the piece is turned or not.
+func LabelOf(pc piece.Piece, quarter bool) Label {
+	if l, ok := written(pc, extent(pc), quarter); ok {
 		return l
 	}
-	l, _ := written(piece.Piece{Outline: pc.Outline, Holes: pc.Holes, Marks: pc.Marks}, extent(pc))
-	return beside(pc, l)
+	wordless := pc
+	wordless.ID, wordless.Name, wordless.Material, wordless.Count, wordless.Thickness, wordless.Strain = "", "", "", 0, 0, 0
+	l, _ := written(wordless, extent(pc), quarter)
+	return beside(pc, l, quarter)
 }
 
 // labelWithin finds places for words on the part of a piece that one tile shows. Words that do
 // not fit are left to the other tiles and to the title block.
-func labelWithin(pc piece.Piece, box drawing.Box) Label {
-	l, _ := written(pc, box)
+func labelWithin(pc piece.Piece, box drawing.Box, quarter bool) Label {
+	l, _ := written(pc, box, quarter)
 	return l
 }
 
-// written places the words of the marks and then the piece's own; false where there is no room for those.
-func written(pc piece.Piece, box drawing.Box) (Label, bool) {
-	f := newFree(pc, box)
+// written places the words of the marks and then the piece's own; false where there is no room for
+// more of those than the heading.
+func written(pc piece.Piece, box drawing.Box, quarter bool) (Label, bool) {
+	f := newFree(pc, box, turnOf(quarter))
 	var l Label
 	for _, m := range pc.Marks {
 		if w, ok := f.onMark(m); ok {
 			l.Words = append(l.Words, w)
 		}
 	}
-	words, ok := f.block(lines(pc))
+	own := lines(pc)
+	words, ok := f.block(own)
+	if !ok && len(own) > 1 {
+		words, _ = f.block(own[:1])
+	}
 	l.Words = append(l.Words, words...)
 	return l, ok
 }
@@ -67,16 +75,21 @@ func lines(pc piece.Piece) []string {
 		all = append(all, fmt.Sprintf("laid flat with %.1f %% strain", s))
 	}
 	var kept []string
-	for _, s := range all {
-		if s = fonts.Readable(s); s != "" {
-			kept = append(kept, fonts.Regular.Shorten(s, 1, longestLine))
+	for i, s := range all {
+		broken := fonts.Regular.Wrap(fonts.Readable(s), 1, longestLine)
+		if i == 0 {
+			broken = broken[:min(1, len(broken))]
 		}
+		kept = append(kept, broken[:min(mostLines, len(broken))]...)
 	}
 	return kept
 }
 
-// longestLine of a label, in letter sizes: some 70 letters.
-const longestLine = 36
+// longestLine of a label, in letter sizes, some 34 letters; a longer text goes on in a second line.
+const (
+	longestLine = 17
+	mostLines   = 2
+)
 
 // block sets lines one under the other, as large as there is room, as near the middle as possible.
 func (f *free) block(lines []string) ([]drawing.Word, bool) {
@@ -84,23 +97,26 @@ func (f *free) block(lines []string) ([]drawing.Word, bool) {
 		return nil, true
 	}
 	places := f.places(f.box.Centre())
-	for _, may := range []use{empty, crossed} {
-		for _, size := range nameSizes {
-			w, h := 0.0, float64(len(lines))*leading*size
-			for i, s := range lines {
-				w = math.Max(w, fonts.Of(i == 0).Width(s, size))
-			}
-			for _, turn := range []float64{0, math.Pi / 2} {
-				for _, p := range places {
-					if f.holds(p, w+size, h+size, turn, may) {
-						f.take(p, w+size, h+size, turn)
-						return stacked(lines, p, w, h, size, turn), true
-					}
+	for _, size := range nameSizes {
+		w, h := blockSize(lines, size)
+		for _, turn := range []float64{-f.base, math.Pi/2 - f.base} {
+			for _, p := range places {
+				if f.holds(p, w+size, h+size/2, turn) {
+					f.take(p, w+size, h+size/2, turn)
+					return stacked(lines, p, w, h, size, turn), true
 				}
 			}
 		}
 	}
 	return nil, false
+}
+
+// blockSize is the size of a block of lines; the first is bold.
+func blockSize(lines []string, size float64) (w, h float64) {
+	for i, s := range lines {
+		w = math.Max(w, fonts.Of(i == 0).Width(s, size))
+	}
+	return w, float64(len(lines)) * leading * size
 }
 
 // stacked sets lines flush left in a block of w × h about p.
@@ -116,17 +132,19 @@ func stacked(lines []string, p plane.Point, w, h, size, turn float64) []drawing.
 	return words
 }
 
-// beside adds the piece's own words below it, with a leader to its edge.
-func beside(pc piece.Piece, l Label) Label {
+// beside adds the piece's own words below it, as it lies on the page, with a leader to its edge.
+func beside(pc piece.Piece, l Label, quarter bool) Label {
 	b := extent(pc)
-	own := lines(pc)
+	along, up := plane.Point{X: 1}, plane.Point{Y: 1}
 	at := plane.Point{X: b.Lo.X + edge, Y: b.Lo.Y - 2.5}
-	h := float64(len(own)) * leading * besideSize
-	w := 0.0
-	for i, s := range own {
-		w = math.Max(w, fonts.Of(i == 0).Width(s, besideSize))
+	if quarter {
+		along, up = plane.Point{Y: -1}, plane.Point{X: 1}
+		at = plane.Point{X: b.Lo.X - 2.5, Y: b.Hi.Y - edge}
 	}
-	l.Words = append(l.Words, stacked(own, at.Add(plane.Point{X: w / 2, Y: -h / 2}), w, h, besideSize, 0)...)
+	own := lines(pc)
+	w, h := blockSize(own, besideSize)
+	middle := at.Add(along.Mul(w / 2)).Sub(up.Mul(h / 2))
+	l.Words = append(l.Words, stacked(own, middle, w, h, besideSize, -turnOf(quarter))...)
 	nearest := pc.Outline[0]
 	for _, q := range pc.Outline {
 		if q.Dist(at) < nearest.Dist(at) {
@@ -152,10 +170,15 @@ func (f *free) onMark(m piece.Mark) (drawing.Word, bool) {
 	if text == "" {
 		text = wording[m.Kind]
 	}
-	if text = fonts.Readable(text); text == "" || len(m.Points) < 2 {
+	if text = fonts.Readable(text); text == "" || len(m.Points) == 0 {
 		return drawing.Word{}, false
 	}
 	for _, size := range markSizes {
+		if m.Kind == piece.Pin {
+			if w, ok := f.byPin(m.Points[0], text, size); ok {
+				return w, true
+			}
+		}
 		for _, run := range f.box.Cut(m.Points, m.Kind == piece.InnerOutline) {
 			if w, ok := f.along(run, text, size, clearOf[m.Kind]); ok {
 				return w, true
@@ -172,26 +195,49 @@ var clearOf = map[piece.Kind]float64{piece.Feather: featherDepth + featherWave, 
 func (f *free) along(run []plane.Point, text string, size, clear float64) (drawing.Word, bool) {
 	w := fonts.Regular.Width(text, size)
 	for _, p := range ticks(run, 4) {
-		turn := upright(p.along)
+		turn := f.upright(p.along)
 		up := plane.Point{X: -math.Sin(turn), Y: math.Cos(turn)}
 		for _, s := range []float64{1, -1} {
 			centre := p.at.Add(up.Mul(s * (0.5*size + 1.4*f.cell + clear)))
-			if f.holds(centre, w+2, size*0.8, turn, empty) {
-				f.take(centre, w+2, size*0.8, turn)
-				back := plane.Point{X: math.Cos(turn), Y: math.Sin(turn)}.Mul(w / 2)
-				return drawing.Word{Text: text, At: centre.Sub(back).Sub(up.Mul(fonts.CapHeight * size / 2)), Size: size, Turn: turn}, true
+			if word, ok := f.set(text, size, centre, w, turn); ok {
+				return word, true
 			}
 		}
 	}
 	return drawing.Word{}, false
 }
 
-// upright is the direction of a line in which words on it do not stand on their heads.
-func upright(d plane.Point) float64 {
-	if drawing.OnItsHead(d) {
-		d = d.Mul(-1)
+// byPin tries the four sides of a pin.
+func (f *free) byPin(p plane.Point, text string, size float64) (drawing.Word, bool) {
+	w := fonts.Regular.Width(text, size)
+	along := plane.Point{X: math.Cos(f.base), Y: -math.Sin(f.base)}
+	reach := 1.5*pinRadius + 1.4*f.cell
+	for _, d := range []plane.Point{along.Mul(reach + w/2 + 1), along.Mul(-reach - w/2 - 1), left(along).Mul(reach + size/2), left(along).Mul(-reach - size/2)} {
+		if word, ok := f.set(text, size, p.Add(d), w, -f.base); ok {
+			return word, true
+		}
 	}
-	return math.Atan2(d.Y, d.X)
+	return drawing.Word{}, false
+}
+
+// set sets a line of text of width w about a place, where that is free.
+func (f *free) set(text string, size float64, centre plane.Point, w, turn float64) (drawing.Word, bool) {
+	if !f.holds(centre, w+2, size*0.8, turn) {
+		return drawing.Word{}, false
+	}
+	f.take(centre, w+2, size*0.8, turn)
+	along := plane.Point{X: math.Cos(turn), Y: math.Sin(turn)}
+	return drawing.Word{Text: text, At: centre.Sub(along.Mul(w / 2)).Sub(left(along).Mul(fonts.CapHeight * size / 2)), Size: size, Turn: turn}, true
+}
+
+// upright is the direction of a line in which words on it do not stand on their heads on the page.
+func (f *free) upright(d plane.Point) float64 {
+	turn := math.Atan2(d.Y, d.X)
+	onPage := turn + f.base
+	if drawing.OnItsHead(plane.Point{X: math.Cos(onPage), Y: math.Sin(onPage)}) {
+		turn += math.Pi
+	}
+	return turn
 }
 
 // tick is a place on a line and the line's direction there.

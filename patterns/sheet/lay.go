@@ -89,10 +89,7 @@ func shared(p plan.Plan, small []int, f drawing.Box) []laid {
 	}
 	all := make([]ready, len(small))
 	for k, i := range small {
-		it := Item{Piece: p.Pieces[i], Label: LabelOf(p.Pieces[i]), Turned: !fits(p.Pieces[i], f) && fitsTurned(p.Pieces[i], f)}
-		if b := footprint(it); b.Width() > f.Width() || b.Height() > f.Height() {
-			it.Label = labelWithin(it.Piece, extent(it.Piece)) // no room below
-		}
+		it := whole(p.Pieces[i], f)
 		all[k] = ready{i, it, footprint(it)}
 	}
 	slices.SortStableFunc(all, func(a, b ready) int { return cmp.Compare(b.box.Height(), a.box.Height()) })
@@ -123,6 +120,16 @@ func shared(p plan.Plan, small []int, f drawing.Box) []laid {
 		pages[k] = laid{numbers[0], pg}
 	}
 	return pages
+}
+
+// whole is a piece that fits on the field, turned where it must be, with its words.
+func whole(pc piece.Piece, f drawing.Box) Item {
+	it := Item{Piece: pc, Turned: !fits(pc, f) && fitsTurned(pc, f)}
+	it.Label = LabelOf(pc, it.Turned)
+	if b := footprint(it); b.Width() > f.Width() || b.Height() > f.Height() {
+		it.Label = labelWithin(pc, extent(pc), it.Turned) // no room below
+	}
+	return it
 }
 
 func firstPlace(bins []*skyline, w, h float64) (int, plane.Point) {
@@ -200,7 +207,7 @@ func named(pc piece.Piece, number, of int) string {
 // material says what the piece is cut from and, when it is known, how thick that is and how many to cut.
 func material(pc piece.Piece) string {
 	s := pc.Material
-	if t := fmt.Sprintf("%g mm", pc.Thickness); pc.Thickness > 0 && !strings.Contains(s, t) {
+	if t := fmt.Sprintf("%.3g mm", pc.Thickness); pc.Thickness > 0 && !strings.Contains(s, t) {
 		s += fmt.Sprintf(", %.3g mm thick", pc.Thickness)
 	}
 	if pc.Count > 0 {
@@ -215,7 +222,7 @@ func Alone(pc piece.Piece) (it Item, width, height float64, err error) {
 	if err := drawable(pc); err != nil {
 		return Item{}, 0, 0, err
 	}
-	it = Item{Piece: pc, Label: LabelOf(pc)}
+	it = Item{Piece: pc, Label: LabelOf(pc, false)}
 	b := footprint(it)
 	it.Offset = plane.Point{}.Sub(b.Lo)
 	it.Clip = b.Move(it.Offset)

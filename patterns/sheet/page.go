@@ -5,6 +5,8 @@
 package sheet
 
 import (
+	"math"
+
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
 	"understructure/patterns/piece"
@@ -71,4 +73,12 @@ func turned(p plane.Point, quarter bool) plane.Point {
 		return plane.Point{X: -p.Y, Y: p.X}
 	}
 	return p
+}
+
+// turnOf is the turn of a piece on its page, in radians.
+func turnOf(quarter bool) float64 {
+	if quarter {
+		return math.Pi / 2
+	}
+	return 0
 }

@@ -103,7 +103,7 @@ func tilePage(p plan.Plan, number int, c cuts, t Tile) Page {
 	pg.Tile = &t
 	pg.Items = []Item{{
 		Piece:  pc,
-		Label:  labelWithin(pc, unturned(c.core(t.Row, t.Column).Grow(-crossArm), c.turned)),
+		Label:  labelWithin(pc, unturned(c.core(t.Row, t.Column).Grow(-crossArm), c.turned), c.turned),
 		Turned: c.turned,
 		Offset: offset,
 		Clip:   shown.Move(offset),
