@@ -13,15 +13,17 @@ import (
 type cut struct {
 	patch  Patch
 	source []int // the vertex of the original that each vertex came from
+	rim    []int // its boundary
 	darts  []Dart
 }
 
 // whole is the patch as given, checked.
 func whole(p Patch) (cut, error) {
-	if _, err := p.Boundary(); err != nil {
+	rim, err := p.Boundary()
+	if err != nil {
 		return cut{}, err
 	}
-	c := cut{patch: p, source: make([]int, len(p.Points))}
+	c := cut{patch: p, source: make([]int, len(p.Points)), rim: rim}
 	for i := range c.source {
 		c.source[i] = i
 	}
@@ -128,8 +130,8 @@ func slit(tris [][3]int, n int, way []int) [][3]int {
 	return out
 }
 
-// slit cuts the patch along a path.
-func (c cut) slit(way []int) cut {
+// slit cuts the patch along a path, and reports whether it is still one disk.
+func (c cut) slit(way []int) (cut, bool) {
 	n := len(c.patch.Points)
 	d := cut{
 		patch:  Patch{Points: slices.Clone(c.patch.Points), Triangles: slit(c.patch.Triangles, n, way)},
@@ -140,7 +142,9 @@ func (c cut) slit(way []int) cut {
 		d.source = append(d.source, c.source[v])
 	}
 	d.darts = append(d.darts, newDart(way, n))
-	return d
+	var err error
+	d.rim, err = d.patch.Boundary()
+	return d, err == nil
 }
 
 // newDart is the dart that a slit along a path makes in a patch of n vertices.

@@ -39,7 +39,7 @@ func (c cut) open(x []plane.Point) (cut, bool) {
 			d := c
 			d.patch.Points = slices.Clone(c.patch.Points)
 			d.straighten(slices.Clone(x), way)
-			return d.slit(way), true
+			return d.slit(way)
 		}
 	}
 	return c, false
@@ -187,11 +187,11 @@ func (tr trials) strain(tris [][3]int, x []plane.Point, more ...Dart) float64 {
 		sh.elements[i].v = tris[i]
 	}
 	s := newSolver(sh, at)
-	x = slices.Clone(sh.descend(s, supple{}, hold, x, 2))
+	x = slices.Clone(sh.descend(s, supple{}, x, 2))
 	sh.join(s, x)
 	for _, k := range []float64{4, 10} {
 		limit := sh.greatest(x)
-		x = sh.descend(s, stiff{k / limit, limit}, hold, x, 2)
+		x = sh.descend(s, stiff{k / limit, limit}, x, 2)
 	}
 	f := Flat{Points: x, Triangles: tris, Surface: at}
 	var err error

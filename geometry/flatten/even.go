@@ -45,7 +45,7 @@ func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
 	best, least := x, sh.greatest(x)
 	for _, c := range []float64{1.5, 2.5, 4, 6, 9, 12, 18, 25} {
 		limit := sh.greatest(x)
-		x = sh.descend(s, stiff{c / limit, limit}, hold, x, 2)
+		x = sh.descend(s, stiff{c / limit, limit}, x, 2)
 		if g := sh.greatest(x); g < least {
 			best, least = x, g
 		}
@@ -56,15 +56,14 @@ func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
 // polish ends what the coarse sheet began. The greatest strain there is nearly the least
 // possible, so the steps end soon after it is reached.
 func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
-	x = sh.descend(s, supple{}, drag, x, 1)
 	sh.join(s, x)
 	best, least := x, sh.greatest(x)
 	limit := math.Min(1.2*goal, least)
-	for _, c := range []float64{6, 9, 13, 18, 25} {
+	for _, c := range []float64{7, 10, 15, 22, 32} {
 		if least < 1.1*goal {
 			break
 		}
-		x = sh.descend(s, stiff{c / limit, limit}, hold, x, 1)
+		x = sh.descend(s, stiff{c / limit, limit}, x, 1)
 		if g := sh.greatest(x); g < least {
 			best, least = x, g
 		}

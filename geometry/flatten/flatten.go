@@ -90,10 +90,7 @@ func (c cut) lay() (Flat, []plane.Point, error) {
 	c.measure(x)
 	f := Flat{
 		Points: upright(sh, c.patch, x), Source: c.source, Surface: c.patch.Points,
-		Triangles: c.patch.Triangles, Darts: c.darts, Strain: sh.strain(x),
-	}
-	if f.Boundary, err = c.patch.Boundary(); err != nil {
-		return Flat{}, nil, err
+		Triangles: c.patch.Triangles, Boundary: c.rim, Darts: c.darts, Strain: sh.strain(x),
 	}
 	if err := f.overlap(); err != nil {
 		return Flat{}, x, err

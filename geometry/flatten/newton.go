@@ -7,18 +7,14 @@ import (
 )
 
 // hold is the share of itself by which the diagonal of a Hessian is raised; it fixes the place and
-// turn of the piece, which no energy does. drag is the share that lets a step even out what
-// is rough over a few triangles, and leaves the rest as it lies.
-const (
-	hold = 1e-9
-	drag = 0.3
-)
+// turn of the piece, which no energy does.
+const hold = 1e-9
 
 // descend takes at most the given number of Newton steps, each shortened until the energy falls.
-func (sh sheet) descend(s *solver, en energy, raise float64, x []plane.Point, steps int) []plane.Point {
+func (sh sheet) descend(s *solver, en energy, x []plane.Point, steps int) []plane.Point {
 	value := sh.total(en, x)
 	for range steps {
-		grad, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(en, x, l) }, raise, nil)
+		grad, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(en, x, l) }, nil)
 		if !ok {
 			return x
 		}

@@ -39,8 +39,8 @@ func (p Patch) TotalCurvature() float64 {
 	return sum
 }
 
-// Saddle reports whether the curvature is negative on the whole. A slit would then make the flat
-// piece overlap itself, so Lay opens no dart; a full seam that divides the patch takes strain away.
+// Saddle reports whether the curvature is negative on the whole. A slit where it is negative would make the
+// flat piece overlap itself, so Lay opens no dart there; a full seam that divides the patch takes strain away.
 func (p Patch) Saddle() bool { return p.TotalCurvature() < 0 }
 
 // curvature gives each vertex its angle defect; vertices on the boundary have none.

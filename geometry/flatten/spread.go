@@ -28,9 +28,9 @@ func (sh sheet) spread(p Patch) ([]plane.Point, error) {
 // the way to no strain at all.
 func (sh sheet) slacken(s *solver, x []plane.Point) []plane.Point {
 	for before := sh.total(supple{}, x); ; {
-		x = sh.descend(s, supple{}, hold, x, 1)
+		x = sh.descend(s, supple{}, x, 1)
 		now := sh.total(supple{}, x)
-		if !(now < before/2) || now < 1e-20*sh.area {
+		if !(now < before/20) || now < 1e-20*sh.area {
 			return x
 		}
 		before = now
@@ -43,7 +43,7 @@ func (sh sheet) conformal(s *solver, p Patch) ([]plane.Point, error) {
 	pts := p.Points
 	a, b := farthest(p)
 	pins := map[int]float64{a: 1e4, b: 1e4}
-	_, ok := s.factor(len(pts), func(t int, l *local) { sh.elements[t].conform(l) }, hold, pins)
+	_, ok := s.factor(len(pts), func(t int, l *local) { sh.elements[t].conform(l) }, pins)
 	if !ok {
 		return nil, fmt.Errorf("flatten: no conformal map found; the patch has points too close together")
 	}
