@@ -1,5 +1,5 @@
 // Package fonts holds the letters of everything printed: Liberation Sans, regular and bold
-// (SIL Open Font License 1.1), and says how wide a line of them is.
+// (SIL Open Font License 1.1, OFL.txt), and says how wide a line of them is.
 // It does not shape text: no ligatures, and letters that run from right to left stand as they come.
 package fonts
 

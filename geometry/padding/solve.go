@@ -14,9 +14,9 @@ import (
 // is at least h − φ·τ. φ = 0 never lays a sheet that would not fit whole; φ = 1 always does.
 const leastRound, mostRound = -1.0, 1.0
 
-// below is how far under the wanted tape the built tape is aimed, mm: the middle of what is
-// left of the 5 mm that a mount may be slack when the unevenness of whole sheets is taken off.
-const below = 1.5
+// slackest and closest are the corridor under the wanted tape in which the built tape is
+// kept, mm: inside the 5 mm that a mount may be slack, with room for the unevenness of whole sheets.
+const slackest, closest = 3.5, 0.5
 
 // solver holds what does not change while the rounding is sought.
 type solver struct {
@@ -129,33 +129,52 @@ func (s *solver) wadding(i, j int) float64 {
 	return s.stack(s.bias[i][j], s.slope[i][j], s.rounding(i, j))
 }
 
-// rounds is how often the aims are mended; most mounts need three.
-const rounds = 10
+// rounds is how often the reckoning is mended; most mounts need three.
+const rounds = 8
 
-// solve finds the rounding of every height for itself, then cuts the mount level and mends
-// the aim where what stands at that height is not quite what was reckoned with.
+// solve finds, for every height for itself, the roundings that keep the tape in the
+// corridor, and draws the tautest line through them, so that sheets end in smooth curves.
+// Then it cuts the mount level and mends the reckoning where what stands at a height is
+// not quite what was reckoned with.
 func (s *solver) solve() {
 	faces := s.faces()
-	aim := make([]float64, len(s.want))
-	for i, want := range s.want {
-		aim[i] = want - below
-	}
+	n := len(s.want)
+	off, lo, hi := make([]float64, n), make([]float64, n), make([]float64, n)
 	for range rounds {
 		for i := range faces {
-			s.round[i] = s.settle(&faces[i], aim[i])
+			lo[i] = s.settle(&faces[i], s.want[i]-slackest-off[i])
+			hi[i] = s.settle(&faces[i], s.want[i]-closest-off[i])
 		}
+		s.round = taut(lo, hi)
 		missed := false
 		for i, got := range s.tapes() {
-			if off := got - (s.want[i] - below); s.counts(i) && math.Abs(off) > tight {
-				aim[i] -= off
-				missed = true
-			}
+			ring := faces[i].ring(s, s.round[i])
+			off[i] = got - section.Around(&ring)
+			missed = missed || s.counts(i) && (got > s.want[i] || got < s.want[i]-slackest-tight)
 		}
 		if !missed {
-			break
+			return
 		}
 	}
 	s.lower()
+}
+
+// tautPulls is how often taut pulls; a line of 200 rows is straight to a hundredth of a sheet after these.
+const tautPulls = 400
+
+// taut returns the line between lo and hi that bends least: a string pulled tight.
+func taut(lo, hi []float64) []float64 {
+	φ := make([]float64, len(lo))
+	for i := range φ {
+		φ[i] = (lo[i] + hi[i]) / 2
+	}
+	for range tautPulls {
+		for i := range φ {
+			mean := (φ[max(i-1, 0)] + φ[min(i+1, len(φ)-1)]) / 2
+			φ[i] = math.Max(lo[i], math.Min(hi[i], mean))
+		}
+	}
+	return φ
 }
 
 // settle returns the φ with which the face of the mount at one height has the tape aimed at.
@@ -174,8 +193,8 @@ func (s *solver) settle(f *face, aim float64) float64 {
 	return leastRound
 }
 
-// tight is how near to the aim is near enough, mm.
-const tight = 0.2
+// tight is how far below the corridor is near enough, mm.
+const tight = 0.5
 
 // counts reports whether a row of the wanted skin lies where wadding may.
 func (s *solver) counts(i int) bool {

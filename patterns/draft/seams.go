@@ -34,8 +34,9 @@ func (p part) edgeOf(i int) edge {
 }
 
 // join writes down, for every piece, which stretches of its outline meet which neighbour in
-// the same layer, or itself along a dart. Wadding is butted and caught with herringbone.
-func join(pieces []piece.Piece, parts []part) {
+// the same layer, or itself along a dart. Wadding is butted and caught with herringbone. Where
+// only one side was drawn, its neighbour across the middle is its own like.
+func join(pieces []piece.Piece, parts []part, oneSide bool) {
 	owners := map[edge][]int{}
 	for i, p := range parts {
 		for k := range p.flat.Boundary {
@@ -44,24 +45,28 @@ func join(pieces []piece.Piece, parts []part) {
 		}
 	}
 	for i, p := range parts {
-		pieces[i].Seams = seams(i, p, parts, owners)
+		pieces[i].Seams = seams(i, p, parts, owners, oneSide)
 	}
 }
 
 // seams walks the outline once and gathers the stretches that have the same neighbour.
-func seams(self int, p part, parts []part, owners map[edge][]int) []piece.Seam {
+func seams(self int, p part, parts []part, owners map[edge][]int, oneSide bool) []piece.Seam {
 	var out []piece.Seam
-	before := -1
+	before := ""
 	for k := range p.flat.Boundary {
-		to := neighbour(self, owners[p.edgeOf(k)])
-		if to >= 0 {
+		to, kind := "", "butt"
+		if n := neighbour(self, owners[p.edgeOf(k)]); n >= 0 {
+			to = parts[n].id
+			if n == self {
+				kind = "dart"
+			}
+		} else if oneSide && p.onMiddle(k) {
+			to = otherName(p.id)
+		}
+		if to != "" {
 			a, b := p.flat.Points[p.flat.Boundary[k]], p.flat.Points[p.flat.Boundary[(k+1)%len(p.flat.Boundary)]]
 			if to != before {
-				kind := "butt"
-				if to == self {
-					kind = "dart"
-				}
-				out = append(out, piece.Seam{To: parts[to].id, Kind: kind, Points: []plane.Point{a}})
+				out = append(out, piece.Seam{To: to, Kind: kind, Points: []plane.Point{a}})
 			}
 			s := &out[len(out)-1]
 			s.Points = append(s.Points, b)

@@ -67,19 +67,30 @@ func Strips(b Bands) []padding.Zone {
 
 // part is a patch on its way to a piece.
 type part struct {
-	layer    int
-	patch    padding.Patch
-	flat     flatten.Flat
-	id, name string
+	layer     int
+	thickness float64
+	patch     padding.Patch
+	flat      flatten.Flat
+	id, name  string
 }
 
 // Wadding lays every layer flat, in the order in which the layers are laid on the form. zones chooses
 // how a layer is divided. The error names the piece that cannot be laid.
 func Wadding(ctx context.Context, m padding.Mount, zones func(l padding.Layer) []padding.Zone, lines []Line) ([]piece.Piece, error) {
 	var whole []part
-	for k, l := range m.Layers {
-		for _, p := range m.Patches(l, zones(l)) {
-			whole = append(whole, part{layer: k + 1, patch: p})
+	layers := 0
+	symmetric := m.Symmetric()
+	for _, l := range m.Layers {
+		zs := zones(l)
+		if symmetric {
+			zs = oneSide(zs)
+		}
+		patches := m.Patches(l, zs)
+		if len(patches) > 0 { // a layer of scraps too small to cut is none
+			layers++
+		}
+		for _, p := range patches {
+			whole = append(whole, part{layer: layers, thickness: l.Thickness, patch: p})
 		}
 	}
 	laid := make([][]part, len(whole))
@@ -91,17 +102,19 @@ func Wadding(ctx context.Context, m padding.Mount, zones func(l padding.Layer) [
 		return nil, err
 	}
 	parts := slices.Concat(laid...)
-	name(parts, len(m.Layers))
+	name(parts, layers)
 	pieces := make([]piece.Piece, len(parts))
 	for i, p := range parts {
-		l := m.Layers[p.layer-1]
 		pieces[i] = piece.Piece{
-			ID: p.id, Name: p.name, Material: fmt.Sprintf("wadding %g mm", l.Thickness), Count: 1,
-			Layer: p.layer, Thickness: l.Thickness, Outline: p.flat.Outline(), Strain: p.flat.Strain.Greatest,
+			ID: p.id, Name: p.name, Material: fmt.Sprintf("wadding %g mm", p.thickness), Count: 1,
+			Layer: p.layer, Thickness: p.thickness, Outline: p.flat.Outline(), Strain: p.flat.Strain.Greatest,
 			Marks: marks(p.flat, p.patch, lines),
 		}
 	}
-	join(pieces, parts)
+	join(pieces, parts, symmetric)
+	if symmetric {
+		pieces = both(pieces)
+	}
 	return pieces, nil
 }
 
@@ -109,13 +122,19 @@ func Wadding(ctx context.Context, m padding.Mount, zones func(l padding.Layer) [
 // hand. Common practice, no published source for the figure.
 const mostStrain = 0.03
 
-// mostHalvings is how often a patch that cannot be laid in one piece is divided.
-const mostHalvings = 4
+// tooStrained is the stretch at which a piece is divided by a full seam: darts have not
+// helped, because it is saddled there, and a slit would make it overlap itself.
+const tooStrained = 0.05
+
+// mostHalvings is how often a patch that cannot be laid in one piece is divided, and
+// seamsAtMost how often one that only strains is.
+const mostHalvings, seamsAtMost = 4, 2
 
 // lay flattens a part, with darts where they help, and divides it where it cannot lie flat.
 func lay(p part, depth int) ([]part, error) {
 	var err error
-	if p.flat, err = flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: 2}); err == nil {
+	p.flat, err = flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: 2})
+	if err == nil && (p.flat.Strain.Greatest <= tooStrained || depth == seamsAtMost) {
 		return []part{p}, nil
 	}
 	if depth == mostHalvings || len(p.patch.Mesh.Triangles) < 2 {
@@ -123,7 +142,7 @@ func lay(p part, depth int) ([]part, error) {
 	}
 	var out []part
 	for _, half := range p.patch.Halves() {
-		laid, err := lay(part{layer: p.layer, patch: half}, depth+1)
+		laid, err := lay(part{layer: p.layer, thickness: p.thickness, patch: half}, depth+1)
 		if err != nil {
 			return nil, err
 		}
