@@ -11,9 +11,9 @@ import (
 )
 
 // factor assembles and decomposes the system. expand gives the gradient and Hessian of one
-// element; the diagonal is raised by the share hold of itself and by pins. It returns the assembled gradient, and false when the
+// element; the diagonal is raised by the share raise of itself and by pins. It returns the assembled gradient, and false when the
 // system is not positive definite.
-func (s *solver) factor(points int, expand func(t int, l *local), pins map[int]float64) ([]float64, bool) {
+func (s *solver) factor(points int, expand func(t int, l *local), raise float64, pins map[int]float64) ([]float64, bool) {
 	grad, diagonal := make([]float64, 2*points), make([]float64, points)
 	var l local
 	for i := range s.fronts {
@@ -25,7 +25,7 @@ func (s *solver) factor(points int, expand func(t int, l *local), pins map[int]f
 			f.assemble(f.corners[k], &l, grad, diagonal)
 		}
 		for k, v := range f.vertices[:f.own] {
-			shift := hold*diagonal[v] + pins[v]
+			shift := raise*diagonal[v] + pins[v]
 			*f.entry(2*k, 2*k) += shift
 			*f.entry(2*k+1, 2*k+1) += shift
 		}

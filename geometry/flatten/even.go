@@ -56,6 +56,7 @@ func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
 // polish ends what the coarse sheet began. The greatest strain there is nearly the least
 // possible, so the steps end soon after it is reached.
 func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
+	x = sh.unfold(s, x)
 	sh.join(s, x)
 	best, least := x, sh.greatest(x)
 	limit := math.Min(1.2*goal, least)
@@ -69,6 +70,32 @@ func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
 		}
 	}
 	return best
+}
+
+// drag is the share by which the diagonal of the Hessian is raised to even out only
+// what is rough over a few triangles.
+const drag = 0.3
+
+// unfold turns back slivers that lie on their face, which putting vertices back between moved neighbours does to
+// them, and leaves the rest as it lies.
+func (sh sheet) unfold(s *solver, x []plane.Point) []plane.Point {
+	for range 3 {
+		if !sh.folded(x) {
+			break
+		}
+		x = sh.step(s, supple{}, x, drag)
+	}
+	return x
+}
+
+// folded reports whether a triangle is turned over or nearly so.
+func (sh sheet) folded(x []plane.Point) bool {
+	for i := range sh.elements {
+		if _, σ2 := sh.elements[i].stretches(x); σ2 < lifted {
+			return true
+		}
+	}
+	return false
 }
 
 // coarse makes the sheet of the vertices that stayed. Its triangles are at rest as the fine
@@ -99,10 +126,16 @@ func (sh sheet) coarse(th *thinner, x []plane.Point) (sheet, []int) {
 	return few, stay
 }
 
-// mean is the triangle with corners q in the laid patch, at rest under the mean metric of the elements held.
+// mean is the triangle with corners q in the laid patch, at rest under the mean metric of the elements held,
+// slivers left out. Where there are only slivers it is one too, and has no strain.
 func (sh sheet) mean(held []int, x []plane.Point, q [3]plane.Point) element {
+	firm := slices.DeleteFunc(slices.Clone(held), func(h int) bool { return sh.elements[h].sliver })
+	loose := len(firm) == 0
+	if loose {
+		firm = held
+	}
 	var xx, xy, yy, area float64
-	for _, h := range held {
+	for _, h := range firm {
 		e := &sh.elements[h]
 		a, b, c := e.metric(x)
 		xx, xy, yy, area = xx+a*e.area, xy+b*e.area, yy+c*e.area, area+e.area
@@ -111,7 +144,9 @@ func (sh sheet) mean(held []int, x []plane.Point, q [3]plane.Point) element {
 	dot := func(u, v plane.Point) float64 { return xx*u.X*v.X + xy*(u.X*v.Y+u.Y*v.X) + yy*u.Y*v.Y }
 	u, v := q[1].Sub(q[0]), q[2].Sub(q[0])
 	long := math.Sqrt(dot(u, u))
-	return newElement([3]int{}, long, dot(u, v)/long, u.Cross(v)*math.Sqrt(xx*yy-xy*xy)/long)
+	e := newElement([3]int{}, long, dot(u, v)/long, u.Cross(v)*math.Sqrt(xx*yy-xy*xy)/long)
+	e.sliver, e.speck = loose, loose
+	return e
 }
 
 // metric is the metric of the surface in the coordinates of the laid patch: (J·Jᵀ)⁻¹, J the map's derivative.

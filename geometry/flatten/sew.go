@@ -66,7 +66,7 @@ func (sh sheet) join(s *solver, x []plane.Point) {
 	if len(sh.darts) == 0 {
 		return
 	}
-	if _, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(supple{}, x, l) }, nil); !ok {
+	if _, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(supple{}, x, l) }, hold, nil); !ok {
 		return
 	}
 	for range 3 {

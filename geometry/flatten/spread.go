@@ -43,7 +43,7 @@ func (sh sheet) conformal(s *solver, p Patch) ([]plane.Point, error) {
 	pts := p.Points
 	a, b := farthest(p)
 	pins := map[int]float64{a: 1e4, b: 1e4}
-	_, ok := s.factor(len(pts), func(t int, l *local) { sh.elements[t].conform(l) }, pins)
+	_, ok := s.factor(len(pts), func(t int, l *local) { sh.elements[t].conform(l) }, hold, pins)
 	if !ok {
 		return nil, fmt.Errorf("flatten: no conformal map found; the patch has points too close together")
 	}
