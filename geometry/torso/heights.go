@@ -180,8 +180,26 @@ func (d *draft) reportLengths() {
 		}
 		built := d.length(k)
 		d.lengths = append(d.lengths, Length{Key: k, Taken: taken, Built: built})
-		if diff := taken - built; math.Abs(diff) > 1 {
-			d.note("lengths-disagree", k, math.Abs(diff), "%s was taken as %.0f mm, but with the other readings the figure has %.0f mm there; they disagree by %.0f mm. Measure again; the figure is drawn with the smaller.", k, taken, built, math.Abs(diff))
+		if diff := math.Abs(taken - built); diff > d.believable(k) {
+			d.note("lengths-disagree", k, diff, "The %s was taken as %.0f mm, but with the other readings the figure has %.0f mm there: they disagree by %.0f mm. Measure again; the smaller is trusted.", label(k), taken, built, diff)
 		}
 	}
+}
+
+// believable is by how much a length along the skin may miss its reading without a word,
+// mm. The way of the armscye over the skin is a drawn one, so that it shows only a
+// disagreement of a tenth (our judgement).
+func (d *draft) believable(k measure.Key) float64 {
+	if k == measure.ArmscyeGirth {
+		return d.sheet[k] / 10
+	}
+	return 1
+}
+
+// label is a measurement in words.
+func label(k measure.Key) string {
+	if m, ok := measure.Find(measure.Keys, k); ok {
+		return m.Label
+	}
+	return string(k)
 }

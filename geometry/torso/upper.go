@@ -103,7 +103,7 @@ func (d *draft) cut(k measure.Key, usual float64, h section.Halves, side float64
 		length += step
 		prev = p
 	}
-	d.note("across-too-wide", k, 2*(want-length), "%s reaches %.0f mm farther than the figure has surface; it is taken as %.0f mm.", k, 2*(want-length), 2*length)
+	d.note("across-too-wide", k, 2*(want-length), "The %s reaches %.0f mm farther than the figure has surface; it is taken as %.0f mm.", label(k), 2*(want-length), 2*length)
 	return prev
 }
 

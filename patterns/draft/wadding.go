@@ -132,8 +132,12 @@ const mostHalvings, seamsAtMost = 4, 2
 
 // lay flattens a part, with darts where they help, and divides it where it cannot lie flat.
 func lay(p part, depth int) ([]part, error) {
+	darts := 2
+	if p.patch.Mesh.Saddle() {
+		darts = 0
+	}
 	var err error
-	p.flat, err = flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: 2})
+	p.flat, err = flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: darts})
 	if err == nil && (p.flat.Strain.Greatest <= tooStrained || depth == seamsAtMost) {
 		return []part{p}, nil
 	}
