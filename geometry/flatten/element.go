@@ -8,9 +8,11 @@ import (
 
 // thin and small mark a sliver: its height is under a twelfth of its longest side, and its
 // area under an eighth of the mean. A patch cut fine one way and coarse the other has none.
+// An area under tiny times the mean is a speck, a few hundredths of a square millimetre, whose strain nobody could see.
 const (
 	thin  = 1. / 12
 	small = 1. / 8
+	tiny  = 1. / 1000
 )
 
 // floor is the least height and half the least longest side of a triangle at rest, as a fraction of the root of the
@@ -59,8 +61,8 @@ func (p Patch) rest(t [3]int, mean float64) element {
 	long := base.Norm()
 	least := floor * math.Sqrt(mean)
 	x, y := side.Dot(base)/long, base.Cross(side).Norm()/long
-	speck := long < 2*least
-	if speck {
+	speck := long*y/2 < tiny*mean
+	if long < 2*least {
 		x, y, long = least, least, 2*least
 	}
 	e := newElement(t, long, x, math.Max(y, least))

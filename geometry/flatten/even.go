@@ -42,11 +42,11 @@ func (sh sheet) even(s *solver, x []plane.Point) []plane.Point {
 func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
 	x = slices.Clone(x)
 	sh.join(s, x)
-	best, least := x, sh.greatest(x)
+	best, least := x, sh.worst(x)
 	for _, c := range []float64{1.5, 2.5, 4, 6, 9, 12, 18, 25} {
 		limit := sh.greatest(x)
 		x = sh.descend(s, stiff{c / limit, limit}, x, 2)
-		if g := sh.greatest(x); g < least {
+		if g := sh.worst(x); g < least {
 			best, least = x, g
 		}
 	}
@@ -54,18 +54,18 @@ func (sh sheet) stiffen(s *solver, x []plane.Point) []plane.Point {
 }
 
 // polish ends what the coarse sheet began. The greatest strain there is nearly the least
-// possible, so the steps end soon after it is reached.
+// possible, so the steps end soon after it is reached; the last are only for a triangle that lies on its face.
 func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
 	x = sh.unfold(s, x)
 	sh.join(s, x)
-	best, least := x, sh.greatest(x)
-	limit := math.Min(1.2*goal, least)
-	for _, c := range []float64{7, 10, 15, 22, 32} {
-		if least < 1.1*goal {
+	best, least := x, sh.worst(x)
+	limit := math.Min(1.2*goal, sh.greatest(x))
+	for i, c := range []float64{7, 10, 15, 22, 32, 32, 32, 32} {
+		if least < 1.1*goal || i > 4 && least < 1 {
 			break
 		}
 		x = sh.descend(s, stiff{c / limit, limit}, x, 1)
-		if g := sh.greatest(x); g < least {
+		if g := sh.worst(x); g < least {
 			best, least = x, g
 		}
 	}

@@ -35,7 +35,8 @@ type Flat struct {
 
 // Strain is how much lengths change from the surface to the flat piece, as fractions of
 // the length on the surface. The strain of a triangle is the larger of |σ₁−1| and |σ₂−1|, with σ the
-// greatest and least stretch over all directions in it. A sliver (see Lay) counts by its longest side alone.
+// greatest and least stretch over all directions in it. A sliver (see Lay) counts by its
+// longest side alone, and a triangle of under a thousandth of the mean area not at all.
 type Strain struct {
 	Greatest float64 // over all triangles
 	P95      float64 // 95 % of the area is strained no more than this

@@ -36,3 +36,14 @@ func (sh sheet) greatest(x []plane.Point) float64 {
 	}
 	return g
 }
+
+// worst is the greatest strain, and at least one where a triangle is turned over.
+func (sh sheet) worst(x []plane.Point) float64 {
+	g := sh.greatest(x)
+	for i := range sh.elements {
+		if _, σ2 := sh.elements[i].stretches(x); σ2 <= 0 {
+			return 1 + g
+		}
+	}
+	return g
+}
