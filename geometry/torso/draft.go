@@ -146,7 +146,7 @@ func (d *draft) setBehind() {
 		b.Y = d.stats.shape[t.level].y * depth
 		if t.level == measure.Bust && d.stats.wearer == measure.Woman {
 			width := or(d.sheet[measure.BustPointWidth], usualBustShare*b.Breadth)
-			b.Lobe, b.Valley = width/2, valley*width
+			b.Lobe, b.Valley = width/2, d.stats.valley*width
 		}
 		d.bodies[t.level] = b
 	}

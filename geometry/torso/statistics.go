@@ -11,6 +11,7 @@ import (
 type statistics struct {
 	wearer   measure.Wearer
 	shape    map[measure.Level]shape
+	valley   float64 // see naturalValley
 	profile  map[measure.Level]section.Profile
 	girths   map[measure.Level][3]float64 // of bust, waist and hip that add up to a girth not taken
 	hip      line                         // hip girth by bust girth
@@ -72,8 +73,9 @@ func statisticsOf(w measure.Wearer, year int) statistics {
 		return children
 	}
 	s := women
+	s.valley = naturalValley
 	if waist, ok := lacedWaist(year); ok {
-		s.shape = map[measure.Level]shape{}
+		s.shape, s.valley = map[measure.Level]shape{}, lacedValley
 		for l, sh := range women.shape {
 			s.shape[l] = sh
 		}
@@ -134,9 +136,9 @@ func (s statistics) bustProfile(share float64) section.Profile {
 // 192.8 mm at a mean bust of 959 mm and a breadth of 0.38 of it (spain, mesh).
 const usualBustShare = 0.737
 
-// valley is the depth of the hollow between the bust points over their distance. From
-// memory of measured figures; the tape spans it.
-const valley = 0.15
+// The depth of the hollow between the bust points over their distance, natural and in stays,
+// which press it nearly flat. The tape spans it. From memory.
+const naturalValley, lacedValley = 0.15, 0.05
 
 // expected is breadth over depth at a level, moved by what was measured at others: a
 // figure that is broader than usual at one level is likely so at the next.

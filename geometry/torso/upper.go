@@ -189,11 +189,12 @@ func (u *upper) cutSides(s *section.Section, t float64) {
 	}
 }
 
-// neckSlice is the neck at a height above the neck point.
+// neckSlice is the neck at a height above the neck point; below it stands upright, hidden
+// in the shoulders.
 func (u *upper) neckSlice(above float64) section.Section {
 	return section.Of(section.Halves{
 		Right: u.neckHalf, Left: u.neckHalf, Front: u.neckDepth, Back: u.neckDepth,
-		FrontFullness: 2, BackFullness: 2, Y: u.nape + u.neckDepth + neckLean*above,
+		FrontFullness: 2, BackFullness: 2, Y: u.nape + u.neckDepth + neckLean*math.Max(above, 0),
 	}.Ring())
 }
 
