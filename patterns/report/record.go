@@ -1,10 +1,8 @@
 package report
 
 import (
-	"cmp"
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"understructure/assets/fonts"
@@ -163,7 +161,7 @@ func (s *setter) warnings(all []plan.Warning) {
 	}
 }
 
-// sections draws the mount cut at every level that has one, three in a row.
+// sections draws the mount cut at every level that has one, five in a row.
 func (s *setter) sections(p plan.Plan) {
 	var names []string
 	for _, l := range p.Levels {
@@ -174,7 +172,7 @@ func (s *setter) sections(p plan.Plan) {
 	if len(names) == 0 {
 		return
 	}
-	const height, across = 36.0, 4
+	const height, across = 31.0, 5
 	s.heading("Sections, seen from above", height+8)
 	for i := 0; i < len(names); i += across {
 		b := s.room(height)
@@ -190,42 +188,4 @@ func (s *setter) sections(p plan.Plan) {
 	}
 	key := s.room(6)
 	s.draw(func(c drawing.Canvas) { elevation.Key(c, p, key.Lo.Add(plane.Point{Y: 2})) })
-}
-
-// values sets every number that the mount was computed from, with its source.
-func (s *setter) values(p plan.Plan) {
-	type line struct {
-		named
-		row []cell
-	}
-	var all []line
-	for _, part := range []struct {
-		values map[string]plan.Value
-		how    string
-	}{{p.Taken, "taken"}, {p.Drawn, "drawn"}, {p.Stock, "stock"}} {
-		for key, v := range part.values {
-			n := name(key)
-			source := v.Source
-			if source == part.how {
-				source = ""
-			}
-			value := n.number(v.Value)
-			if part.how == "stock" && v.Value == 0 {
-				value = "" // a word and not a number
-			}
-			all = append(all, line{n, []cell{{text: n.where}, {text: n.what}, {text: value, bold: part.how == "taken"}, {text: part.how}, {text: source}}})
-		}
-	}
-	if len(all) == 0 {
-		return
-	}
-	slices.SortFunc(all, func(a, b line) int {
-		return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(a.where, b.where), cmp.Compare(a.what, b.what), cmp.Compare(a.row[3].text, b.row[3].text))
-	})
-	rows := make([][]cell, len(all))
-	for i, l := range all {
-		rows[i] = l.row
-	}
-	s.heading("Measurements and settings", 25)
-	s.table([]column{{"of", 20, false}, {"measure", 46, false}, {"value", 24, true}, {"", 18, false}, {"source", 62, false}}, rows)
 }

@@ -132,10 +132,7 @@ func waves(pc piece.Piece, edge []plane.Point) [][]plane.Point {
 	if len(t) == 0 {
 		return nil
 	}
-	side := 1.0
-	if middle := t[len(t)/2]; !inside(pc, middle.at.Add(left(middle.along).Mul(featherDepth))) {
-		side = -1
-	}
+	side := clothSide(pc, t)
 	runs := [][]plane.Point{nil}
 	for i, k := range t {
 		d := featherDepth + featherWave*math.Sin(2*math.Pi*float64(i)/8)
@@ -147,6 +144,24 @@ func waves(pc piece.Piece, edge []plane.Point) [][]plane.Point {
 		}
 	}
 	return runs
+}
+
+// clothSide is 1 where the cloth lies to the left of most of a line, -1 where it lies to the right.
+func clothSide(pc piece.Piece, line []tick) float64 {
+	score := 0
+	for _, k := range line {
+		d := left(k.along).Mul(featherDepth)
+		if inside(pc, k.at.Add(d)) {
+			score++
+		}
+		if inside(pc, k.at.Sub(d)) {
+			score--
+		}
+	}
+	if score < 0 {
+		return -1
+	}
+	return 1
 }
 
 func left(d plane.Point) plane.Point { return plane.Point{X: -d.Y, Y: d.X} }

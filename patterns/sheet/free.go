@@ -69,7 +69,11 @@ func (f *free) markUp(pc piece.Piece, m piece.Mark) {
 			f.trace(w, false, covered)
 		}
 	case piece.Up:
-		f.trace(m.Points, false, covered)
+		for i := 1; i < len(m.Points); i++ {
+			tail, tip := m.Points[i-1], m.Points[i]
+			d := tip.Sub(tail)
+			f.take(tail.Lerp(tip, 0.5), d.Norm(), 2*arrowHalf+1.5, math.Atan2(d.Y, d.X))
+		}
 	default:
 		f.trace(m.Points, m.Kind == piece.InnerOutline, covered)
 	}

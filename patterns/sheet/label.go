@@ -85,9 +85,9 @@ func lines(pc piece.Piece) []string {
 	return kept
 }
 
-// longestLine of a label, in letter sizes, some 34 letters; a longer text goes on in a second line.
+// longestLine of a label, in letter sizes, some 40 letters; a longer text goes on in a second line.
 const (
-	longestLine = 17
+	longestLine = 20
 	mostLines   = 2
 )
 
@@ -189,7 +189,7 @@ func (f *free) onMark(m piece.Mark) (drawing.Word, bool) {
 }
 
 // clearOf is how far words keep from the middle of a mark that is broader than a line.
-var clearOf = map[piece.Kind]float64{piece.Feather: featherDepth + featherWave, piece.Up: arrowHalf}
+var clearOf = map[piece.Kind]float64{piece.Feather: featherDepth + featherWave, piece.Up: arrowHalf + 0.75}
 
 // along tries both sides of every stretch of a line.
 func (f *free) along(run []plane.Point, text string, size, clear float64) (drawing.Word, bool) {
