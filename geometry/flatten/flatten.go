@@ -55,6 +55,9 @@ type Options struct {
 // tangent plane that their breadth means nothing; they are kept from turning over but are
 // not asked to keep their breadth.
 //
+// Darts are opened one after another, each where it takes most strain away, as long as the strain is greater than
+// allowed, the options permit and a dart takes at least a tenth of it away; or where the piece would overlap itself without.
+//
 // The error says which triangle or vertex is at fault, or where the piece would overlap itself.
 func Lay(p Patch, o Options) (Flat, error) {
 	if o.Greatest == 0 {

@@ -111,9 +111,9 @@ func CapStrain(a float64) float64 {
 }
 
 // Corseted is the quarter of an invented corseted torso from the centre front (u = 0) to the side, of
-// height 560: a full bust above, a waist of girth about 530 in a saddle, round hips below. The girths are
-// those of superellipse-free plain ellipses, fine for a surface although not for a body; no
-// real person has them. Its total curvature is negative round the waist and positive at the bust.
+// height 560: round hips below, a waist of girth about 610 in a saddle, a full bust above. Its sections are
+// plain ellipses, fine for a surface although not for a body; no real person has them. Its
+// curvature is negative round the waist and positive at the bust.
 func Corseted(nu, nv int) ([]space.Point, [][3]int) {
 	return Grid(nu, nv, func(u, v float64) space.Point {
 		z := 560 * v
