@@ -38,28 +38,55 @@ func Shaped(p Profile, breadth, depth float64) Body {
 	return b
 }
 
-// diagonal is sin²2θ: 0 in front, behind and at the sides, 1 between.
-var diagonal [Directions]float64
+// quarter is a quarter turn in directions.
+const quarter = Directions / 4
+
+// logCosine is the logarithm of cos θ in the directions of the first quarter; that of sin θ
+// runs the other way.
+var logCosine [quarter + 1]float64
 
 func init() {
-	for j := range diagonal {
-		s := math.Sin(4 * math.Pi * float64(j) / Directions)
-		diagonal[j] = s * s
+	for j := range logCosine {
+		logCosine[j] = math.Log(math.Cos(2 * math.Pi * float64(j) / Directions))
 	}
+}
+
+// full returns how much farther out the diagonals lie for a fullness κ, in the directions of
+// a quarter. It is what lies between a circle and the superellipse |x|ⁿ + |y|ⁿ = 1 (G. Lamé,
+// 1818) with n = 2·exp(2κ/ln 2), which lies a part κ outside the circle at 45° when κ is
+// small, is a diamond at n = 1 and a square for great n.
+func full(κ float64) (out [quarter + 1]float64) {
+	n := 2 * math.Exp(2*κ/math.Ln2)
+	for j := range out {
+		out[j] = math.Exp(-math.Log(math.Exp(n*logCosine[j])+math.Exp(n*logCosine[quarter-j])) / n)
+	}
+	return out
+}
+
+// inQuarter is the direction of the first quarter that is as far from the sides as j.
+func inQuarter(j int) int {
+	j &= Directions/2 - 1
+	if j > quarter {
+		return Directions/2 - j
+	}
+	return j
 }
 
 // skin is the outline about mid-depth before the tape is pulled tight.
 func (b Body) skin() (p [Directions]plane.Point) {
-	lo, hi, wide := math.Inf(1), math.Inf(-1), 0.0
+	front, back := full(b.Front), full(b.Back)
 	for j := range p {
-		κ := b.Front
-		if j > Directions/2 {
-			κ = b.Back
+		r := b.radius[j]
+		if j <= Directions/2 {
+			r *= front[inQuarter(j)]
+		} else {
+			r *= back[inQuarter(j)]
 		}
-		r := b.radius[j] * (1 + κ*diagonal[j])
 		p[j] = plane.Point{X: r * cosine[j], Y: r * sine[j]}
-		lo, hi, wide = math.Min(lo, p[j].Y), math.Max(hi, p[j].Y), math.Max(wide, p[j].X)
 	}
+	hi := extent(&p, func(q plane.Point) float64 { return q.Y })
+	lo := -extent(&p, func(q plane.Point) float64 { return -q.Y })
+	wide := extent(&p, func(q plane.Point) float64 { return q.X })
 	right, left := math.Exp(-b.Balance), math.Exp(b.Balance)
 	right, left = 2*right/(right+left), 2*left/(right+left)
 	for j := range p {
@@ -70,6 +97,22 @@ func (b Body) skin() (p [Directions]plane.Point) {
 		p[j] = plane.Point{X: p[j].X * f, Y: (p[j].Y - (lo+hi)/2) * b.Depth / (hi - lo)}
 	}
 	return p
+}
+
+// extent is the greatest value round the outline, between points too: the top of the
+// parabola through the greatest and its neighbours, so that it changes smoothly with the outline.
+func extent(p *[Directions]plane.Point, of func(plane.Point) float64) float64 {
+	best := 0
+	for j := range p {
+		if of(p[j]) > of(p[best]) {
+			best = j
+		}
+	}
+	a, b, c := of(p[(best+Directions-1)%Directions]), of(p[best]), of(p[(best+1)%Directions])
+	if bend := a - 2*b + c; bend < 0 {
+		return b - (a-c)*(a-c)/(8*bend)
+	}
+	return b
 }
 
 // Arcs measures the taut tape: the whole girth, the part in front of the side seams, and

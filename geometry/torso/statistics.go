@@ -37,6 +37,7 @@ type shape struct {
 	arc    float64 // standard deviation of the front arc as a part of the girth
 	y      float64 // y of mid-depth before the waist's, in waist depths
 	below  float64 // correlation of the ratio with the next level below
+	full   float64 // fullness beyond the profile's own
 }
 
 // levelHeights are parts of the nape's height above the waist.
@@ -102,7 +103,7 @@ func lacedWaist(year int) (ratio float64, laced bool) {
 
 // perLean and perFullness turn a spread of the front arc and of the girth, as parts of the
 // girth, into those of lean and fullness (see ExampleBody_Arcs in package section).
-const perLean, perFullness = 0.1 / 0.029, 0.1 / 0.045
+const perLean, perFullness = 0.1 / 0.032, 0.1 / 0.041
 
 // Doubts that do not depend on the level: girth over breadth plus depth varies by 1.3 % (mesh);
 // a side seam lies 5 mm before or behind mid-depth and one half breadth is 1 % larger, from memory.
@@ -115,8 +116,10 @@ func (s statistics) usual(l measure.Level, ratio float64, bustShare float64) sec
 		p = s.bustProfile(bustShare)
 	}
 	const depth = 200 // any: the girth settles the size
+	body := section.Shaped(p, ratio*depth, depth)
+	body.Front, body.Back = s.shape[l].full, s.shape[l].full
 	return section.Usual{
-		Body:  section.Shaped(p, ratio*depth, depth),
+		Body:  body,
 		Ratio: s.shape[l].spread, Fullness: fullnessSpread, Lean: s.shape[l].arc * perLean,
 		Balance: balanceSpread, Seam: seamSpread,
 	}

@@ -5,18 +5,20 @@ import "understructure/geometry/measure"
 // The figures below: breadth over depth, its spread, the front arc's spread, mid-depth,
 // correlations, girths that add up, heights of levels and the upper figure are from mesh;
 // hip ratios are the mean of mesh and ansur; regressions on bust girth are computed from
-// the means, standard deviations and correlations of ansur; the waist's place below
+// the means, standard deviations and correlations of ansur; fullness beyond the profiles, at
+// waist and hip, is halfway to what ansur's girths over breadth and depth say, which
+// callipers press; the waist's place below
 // the nape and the bust's are from spain.
 
 var women = statistics{
 	wearer: measure.Woman, profile: womanProfiles,
 	shape: map[measure.Level]shape{
-		measure.Underarm:  {1.53, 0.095, 0.0097, -0.09, 0.74},
-		measure.Bust:      {1.33, 0.079, 0.0095, 0.01, 0.67},
-		measure.Underbust: {1.42, 0.087, 0.0063, -0.01, 0.83},
-		measure.Waist:     {1.35, 0.107, 0.0078, 0, 0.79}, // between spain (1.29, natural waist) and ansur (1.42, navel)
-		measure.HighHip:   {1.52, 0.109, 0.0061, -0.03, 0.75},
-		measure.Hip:       {1.58, 0.085, 0.0069, -0.15, 1}, // mid-depth: mesh −0.25, halved for an upright stance (from memory)
+		measure.Underarm:  {1.53, 0.095, 0.0097, -0.09, 0.74, 0},
+		measure.Bust:      {1.33, 0.079, 0.0095, 0.01, 0.67, 0},
+		measure.Underbust: {1.42, 0.087, 0.0063, -0.01, 0.83, 0},
+		measure.Waist:     {1.35, 0.107, 0.0078, 0, 0.79, 0.02}, // between spain (1.29, natural waist) and ansur (1.42, navel)
+		measure.HighHip:   {1.52, 0.109, 0.0061, -0.03, 0.75, 0.04},
+		measure.Hip:       {1.58, 0.085, 0.0069, -0.15, 1, 0.075}, // mid-depth: mesh −0.25, halved for an upright stance (from memory)
 	},
 	girths: map[measure.Level][3]float64{
 		measure.Underarm: {0.825, -0.097, 0.218}, measure.Underbust: {0.34, 0.63, -0.01}, measure.HighHip: {0.18, 0.57, 0.24},
@@ -32,12 +34,12 @@ var women = statistics{
 var men = statistics{
 	wearer: measure.Man, profile: manProfiles,
 	shape: map[measure.Level]shape{
-		measure.Underarm:  {1.55, 0.096, 0.0097, -0.08, 0.86},
-		measure.Bust:      {1.41, 0.087, 0.012, -0.05, 0.68},
-		measure.Underbust: {1.35, 0.080, 0.0063, -0.04, 0.75},
-		measure.Waist:     {1.40, 0.105, 0.0078, 0, 0.83},
-		measure.HighHip:   {1.40, 0.100, 0.0061, -0.02, 0.74},
-		measure.Hip:       {1.46, 0.084, 0.0069, -0.13, 1},
+		measure.Underarm:  {1.55, 0.096, 0.0097, -0.08, 0.86, 0},
+		measure.Bust:      {1.41, 0.087, 0.012, -0.05, 0.68, 0},
+		measure.Underbust: {1.35, 0.080, 0.0063, -0.04, 0.75, 0},
+		measure.Waist:     {1.40, 0.105, 0.0078, 0, 0.83, 0.02},
+		measure.HighHip:   {1.40, 0.100, 0.0061, -0.02, 0.74, 0.03},
+		measure.Hip:       {1.46, 0.084, 0.0069, -0.13, 1, 0.055},
 	},
 	girths: map[measure.Level][3]float64{
 		measure.Underarm: {1.108, -0.111, 0.025}, measure.Underbust: {0.617, 0.398, -0.037}, measure.HighHip: {0.172, 0.537, 0.277},
@@ -53,12 +55,12 @@ var men = statistics{
 var children = statistics{
 	wearer: measure.Child, profile: childProfiles,
 	shape: map[measure.Level]shape{
-		measure.Underarm:  {1.38, 0.118, 0.0097, -0.14, 0.95},
-		measure.Bust:      {1.30, 0.108, 0.0095, -0.11, 0.86},
-		measure.Underbust: {1.32, 0.095, 0.0063, -0.07, 0.69},
-		measure.Waist:     {1.37, 0.118, 0.0078, 0, 0.81},
-		measure.HighHip:   {1.38, 0.150, 0.0061, -0.02, 0.81},
-		measure.Hip:       {1.39, 0.129, 0.0069, -0.16, 1},
+		measure.Underarm:  {1.38, 0.118, 0.0097, -0.14, 0.95, 0},
+		measure.Bust:      {1.30, 0.108, 0.0095, -0.11, 0.86, 0},
+		measure.Underbust: {1.32, 0.095, 0.0063, -0.07, 0.69, 0},
+		measure.Waist:     {1.37, 0.118, 0.0078, 0, 0.81, 0},
+		measure.HighHip:   {1.38, 0.150, 0.0061, -0.02, 0.81, 0},
+		measure.Hip:       {1.39, 0.129, 0.0069, -0.16, 1, 0},
 	},
 	girths: map[measure.Level][3]float64{
 		measure.Underarm: {0.992, -0.060, 0.077}, measure.Underbust: {0.78, 0.36, -0.16}, measure.HighHip: {0.17, 0.56, 0.27},
