@@ -3,6 +3,7 @@
 # make bench  the benchmarks
 # make fuzz   half a minute of hostile input for every decoder
 # make lint   gofmt, go vet, staticcheck
+# make pictures  the drawings in the README
 # make tools  install what a bare Debian or Ubuntu lacks (the targets above do it by themselves)
 
 DEMO := assets/demo-1872-bodice.json
@@ -13,7 +14,7 @@ WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr
 # For the tests: programs that read what we write, and were not written by us.
 JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin
 
-.PHONY: run test bench fuzz lint tools
+.PHONY: run test bench fuzz lint tools pictures
 .DEFAULT_GOAL := run
 
 run:
@@ -44,6 +45,9 @@ lint: tools
 	@test -z "$$(gofmt -l .)" || { echo "not gofmt'd:"; gofmt -l .; exit 1; }
 	go vet ./...
 	go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 ./...
+
+pictures:
+	CGO_ENABLED=0 go run ./cmd/pictures assets/pictures
 
 tools:
 	@sh .ci/install $(WINDOW) $(JUDGES)
