@@ -71,7 +71,7 @@ func (j *job) stack() error {
 
 // stub is how far the core goes on above the neck base and below the hip, mm, so that neither
 // is an edge. Workshop habit, from memory.
-const stub = 15.0
+const stub = 25.0
 
 // surfaceGap is the row spacing of skins, mm.
 const surfaceGap = 2.0

@@ -8,6 +8,7 @@
 package padding
 
 import (
+	"math"
 	"slices"
 
 	"understructure/geometry/section"
@@ -150,11 +151,16 @@ func sign(x float64) int {
 	return 0
 }
 
-// open reports whether wadding may lie at a point of the base: where its normal meets the
-// wanted shape between the heights given, and up to a row of the skin beyond, so that the
-// mount is still whole at those heights themselves.
-func (m *Mount) open(i, j int) bool {
-	const row = 4.0 // mm; the greatest gap between rows
+// within is how far, in mm, a point of the base answers to a height between those that
+// wadding may lie between; negative outside.
+func (m *Mount) within(i, j int) float64 {
 	z := m.Base.Z[i] + (m.Thickness[i][j]+m.Cover)*m.Normals[i][j].Z
-	return z >= m.From-row && z <= m.To+row
+	return math.Min(z-m.From, m.To-z)
+}
+
+// open reports whether wadding may be reckoned with at a point: within the heights and two
+// rows of the skin beyond, so that the mount is still whole at those heights themselves.
+func (m *Mount) open(i, j int) bool {
+	const rows = 8.0 // mm
+	return m.within(i, j) >= -rows
 }

@@ -274,9 +274,7 @@ func (s *solver) layers() []Layer {
 			for j := range section.Directions {
 				φ := s.rounding(i, j)
 				l.Inside[i][j] = s.inside(k, i, j, φ)
-				if !s.m.open(i, j) {
-					l.Inside[i][j] = -s.seq[k]
-				}
+				l.Inside[i][j] = math.Min(l.Inside[i][j], s.m.within(i, j))
 				any = any || l.Inside[i][j] > 0
 				for under := k + 1; under < len(s.seq); under++ {
 					l.Under[i][j] += s.seq[under] * s.share(under, i, j, φ)

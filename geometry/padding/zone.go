@@ -38,9 +38,9 @@ type Patch struct {
 // Key names a point of a layer: a crossing of row and column, or a place between two.
 type Key [4]int
 
-// least is the smallest piece worth cutting, in square millimetres: three fingers by three.
-// From memory; smaller ones are left off and the built mount has none there.
-const least = 1500.0
+// least is the smallest piece worth cutting, in square millimetres: two fingers by two.
+// From memory; smaller ones are left off, and there the mount is slacker than reckoned, never tighter.
+const least = 900.0
 
 // cell is how finely a piece is drawn: every second column, rows about 8 mm apart.
 const columnStep, rowGap = 2, 8.0
@@ -187,27 +187,28 @@ func (c *clipper) border(p [2]int) Border {
 	return b
 }
 
-// parts returns the pieces of a patch that hang together by whole edges.
+// parts returns the pieces of a patch that hang together by whole edges. Where a piece
+// touches itself at a point, the point is taken twice, so that it can be cut apart there.
 func (p Patch) parts() []Patch {
-	owner := p.joined()
+	owner, corner := p.joined(), p.fans()
 	index := map[int]int{}
 	var out []Patch
-	var ids []map[int]int
+	ids := map[int]int{}
 	for t, tri := range p.Mesh.Triangles {
-		root := owner[t]
-		n, ok := index[root]
+		n, ok := index[owner[t]]
 		if !ok {
 			n = len(out)
-			index[root] = n
-			out, ids = append(out, Patch{Zone: p.Zone}), append(ids, map[int]int{})
+			index[owner[t]] = n
+			out = append(out, Patch{Zone: p.Zone})
 		}
 		q := &out[n]
 		var mine [3]int
 		for a, v := range tri {
-			id, ok := ids[n][v]
+			fan := corner[3*t+a]
+			id, ok := ids[fan]
 			if !ok {
 				id = len(q.Mesh.Points)
-				ids[n][v] = id
+				ids[fan] = id
 				q.Mesh.Points = append(q.Mesh.Points, p.Mesh.Points[v])
 				q.Borders = append(q.Borders, p.Borders[v])
 				q.Keys = append(q.Keys, p.Keys[v])
@@ -219,39 +220,72 @@ func (p Patch) parts() []Patch {
 	return out
 }
 
+// groups is a union of numbers into groups, each known by its lowest.
+type groups []int
+
+func alone(n int) groups {
+	g := make(groups, n)
+	for i := range g {
+		g[i] = i
+	}
+	return g
+}
+
+func (g groups) root(i int) int {
+	for g[i] != i {
+		g[i] = g[g[i]]
+		i = g[i]
+	}
+	return i
+}
+
+func (g groups) join(i, k int) {
+	a, b := g.root(i), g.root(k)
+	g[max(a, b)] = min(a, b)
+}
+
+// roots is every number's group.
+func (g groups) roots() []int {
+	out := make([]int, len(g))
+	for i := range g {
+		out[i] = g.root(i)
+	}
+	return out
+}
+
+// neighbours calls f for every edge that two triangles share: corner a of triangle t and the
+// next, and the like corners of triangle u.
+func (p Patch) neighbours(f func(t, a, u, b int)) {
+	type side struct{ t, a int }
+	first := map[[2]int]side{}
+	for t, tri := range p.Mesh.Triangles {
+		for a, v := range tri {
+			w := tri[(a+1)%3]
+			if s, ok := first[[2]int{w, v}]; ok {
+				f(t, a, s.t, s.a)
+				continue
+			}
+			first[[2]int{v, w}] = side{t, a}
+		}
+	}
+}
+
 // joined gives each triangle the lowest triangle that it hangs together with.
 func (p Patch) joined() []int {
-	parent := make([]int, len(p.Mesh.Triangles))
-	for i := range parent {
-		parent[i] = i
-	}
-	root := func(i int) int {
-		for parent[i] != i {
-			parent[i] = parent[parent[i]]
-			i = parent[i]
-		}
-		return i
-	}
-	first := map[[2]int]int{}
-	for i, t := range p.Mesh.Triangles {
-		for a, v := range t {
-			w := t[(a+1)%3]
-			if v > w {
-				v, w = w, v
-			}
-			e := [2]int{v, w}
-			if k, ok := first[e]; ok {
-				a, b := root(i), root(k)
-				parent[max(a, b)] = min(a, b)
-			} else {
-				first[e] = i
-			}
-		}
-	}
-	for i := range parent {
-		parent[i] = root(i)
-	}
-	return parent
+	g := alone(len(p.Mesh.Triangles))
+	p.neighbours(func(t, _, u, _ int) { g.join(t, u) })
+	return g.roots()
+}
+
+// fans gives each corner, numbered three a triangle, the lowest corner that shares its
+// point and an edge with it, directly or through others.
+func (p Patch) fans() []int {
+	g := alone(3 * len(p.Mesh.Triangles))
+	p.neighbours(func(t, a, u, b int) {
+		g.join(3*t+a, 3*u+(b+1)%3)
+		g.join(3*t+(a+1)%3, 3*u+b)
+	})
+	return g.roots()
 }
 
 // Halves divides a patch across its longer way along whole edges, for a piece that cannot be laid

@@ -128,7 +128,10 @@ const tooStrained = 0.05
 
 // mostHalvings is how often a patch that cannot be laid in one piece is divided, and
 // seamsAtMost how often one that only strains is.
-const mostHalvings, seamsAtMost = 4, 2
+const mostHalvings, seamsAtMost = 7, 2
+
+// scrap is an area not worth cutting that dividing a piece may leave, mm²: a thumbnail.
+const scrap = 200.0
 
 // lay flattens a part, with darts where they help, and divides it where it cannot lie flat.
 func lay(p part, depth int) ([]part, error) {
@@ -138,7 +141,7 @@ func lay(p part, depth int) ([]part, error) {
 	}
 	var err error
 	p.flat, err = flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: darts})
-	if err == nil && (p.flat.Strain.Greatest <= tooStrained || depth == seamsAtMost) {
+	if err == nil && (p.flat.Strain.Greatest <= tooStrained || depth >= seamsAtMost) {
 		return []part{p}, nil
 	}
 	if depth == mostHalvings || len(p.patch.Mesh.Triangles) < 2 {
@@ -146,6 +149,9 @@ func lay(p part, depth int) ([]part, error) {
 	}
 	var out []part
 	for _, half := range p.patch.Halves() {
+		if half.Mesh.Area() < scrap {
+			continue
+		}
 		laid, err := lay(part{layer: p.layer, thickness: p.thickness, patch: half}, depth+1)
 		if err != nil {
 			return nil, err
