@@ -19,6 +19,7 @@ type Field struct {
 	Kind  Kind
 	// Min and Max bound what is possible, in millimetres, degrees or kilograms.
 	Min, Max float64
+	allow    func(v *float64) error // says why a value cannot stand there now; nil allows any
 	slot     func(*record.Record) slot
 }
 
@@ -45,6 +46,9 @@ func (f Field) With(r record.Record, v *float64) record.Record {
 // the place beside the value.
 func (f Field) Read(text, u string) (*float64, error) {
 	v, err := f.Kind.Parse(text, u)
+	if err == nil && f.allow != nil {
+		err = f.allow(v)
+	}
 	if err != nil || v == nil {
 		return nil, err
 	}

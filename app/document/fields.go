@@ -17,10 +17,18 @@ func Places(r record.Record) []Place {
 	garment = append(garment, table("garment.skirt.", "skirt", measure.Skirt, func(r *record.Record) measure.Sheet { return r.Garment.Skirt })...)
 	garment = append(garment, table("garment.sleeve.", "sleeve", measure.Sleeve, func(r *record.Record) measure.Sheet { return r.Garment.Sleeve })...)
 	places := []Place{{"Garment", garment}}
-	if r.Form != nil {
-		places = append(places, Place{"Form", table("form.bodice.", "", measure.Keys, func(r *record.Record) measure.Sheet { return r.Form.Bodice })})
+	if r.Form != nil || r.Mount.Build == "padded" {
+		places = append(places, Place{"Form", table("form.bodice.", "", measure.Keys, formSheet)})
 	}
 	return append(places, Place{"Mount", mount(r)})
+}
+
+// formSheet is where the form's measurements are kept; a record that had no form gets one.
+func formSheet(r *record.Record) measure.Sheet {
+	if r.Form == nil {
+		r.Form = &record.Form{Bodice: measure.Sheet{}}
+	}
+	return r.Form.Bodice
 }
 
 // table makes fields of measurements; an empty group keeps the table's own.
@@ -56,48 +64,17 @@ func mount(r record.Record) []Field {
 		record.MassLimit, at(func(r *record.Record) **float64 { return &r.Garment.MassKg }))
 	mass.Kind = Mass
 	fields := []Field{
-		choice("mount.ease", "ease", "fit", "How much larger the garment is to be than the mount, all the way round.",
-			record.EaseLimit, at(func(r *record.Record) **float64 { return &r.Mount.Ease.All })),
+		choice("mount.ease", "ease", "fit", "How much larger the garment is to be than the mount, all the way round. A number here takes the place of an ease for each level.",
+			record.EaseLimit, func(r *record.Record) slot { return inEase{&r.Mount.Ease} }),
 		choice("mount.tape_error", "tape error", "fit", "How far two readings of one girth usually lie apart (one standard deviation).",
 			record.TapeErrorLimit, at(func(r *record.Record) **float64 { return &r.Mount.TapeError })),
 		mass,
-		choice("mount.cover.thickness", "cover thickness", "materials", "Of the smooth jersey or silk that goes over everything; 0 is no cover.",
-			record.CoverLimit, at(func(r *record.Record) **float64 { return &r.Mount.Cover })),
 	}
+	fields = append(fields, waddings(r)...)
+	fields = append(fields, choice("mount.cover.thickness", "cover thickness", "materials", "Of the smooth jersey or silk that goes over everything; 0 is no cover.",
+		record.CoverLimit, at(func(r *record.Record) **float64 { return &r.Mount.Cover })))
 	if r.Mount.Build == "slices" {
 		return append(fields, planks()...)
 	}
 	return fields
-}
-
-// planks lists what is known of the foam; its slots make the plank when a first value is set.
-func planks() []Field {
-	field := func(key, label, where string, l record.Limit, p func(*record.Plank) **float64) Field {
-		return choice("mount.plank."+key, label, "plank", where, l, func(r *record.Record) slot { return inPlank{r, p} })
-	}
-	return []Field{
-		field("thickness", "plank thickness", "Of the foam that the slices are cut from.", record.PlankLimit, func(p *record.Plank) **float64 { return &p.Thickness }),
-		field("length", "plank length", "The longer side of a plank.", record.PlankSideLimit, func(p *record.Plank) **float64 { return &p.Length }),
-		field("width", "plank width", "The shorter side of a plank.", record.PlankSideLimit, func(p *record.Plank) **float64 { return &p.Width }),
-		field("pole", "pole diameter", "Of the pole that goes through every slice; 0 is no pole.", record.PoleLimit, func(p *record.Plank) **float64 { return &p.Pole }),
-	}
-}
-
-type inPlank struct {
-	record *record.Record
-	at     func(*record.Plank) **float64
-}
-
-func (p inPlank) get() *float64 {
-	if p.record.Mount.Plank == nil {
-		return nil
-	}
-	return *p.at(p.record.Mount.Plank)
-}
-
-func (p inPlank) set(v *float64) {
-	if p.record.Mount.Plank == nil {
-		p.record.Mount.Plank = &record.Plank{}
-	}
-	*p.at(p.record.Mount.Plank) = v
 }

@@ -6,10 +6,12 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/ui/control"
+	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
 	"understructure/geometry/measure"
 	"understructure/patterns/plan"
@@ -23,8 +25,8 @@ type figure struct {
 	numbers   *widget.Label
 	notes     *widget.Label
 	noted     *container.Scroll
-	legend    *fyne.Container
-	split     *container.Split
+	key       *control.Key
+	panel     fyne.CanvasObject // the section with all that is said of it
 
 	plan plan.Plan
 	body *picture.Body
@@ -35,7 +37,7 @@ func newFigure() *figure {
 	f := &figure{
 		elevation: control.NewElevation(), section: control.NewSection(),
 		level: widget.NewLabel(""), numbers: widget.NewLabel(""), notes: widget.NewLabel(""),
-		legend: container.NewVBox(), body: new(picture.Body),
+		key: control.NewKey(), body: new(picture.Body),
 	}
 	f.elevation.Pick(string(measure.Waist))
 	f.elevation.OnPicked = func(string) { f.showLevel() }
@@ -47,9 +49,8 @@ func newFigure() *figure {
 	head := together(f.level, f.numbers)
 	f.noted = container.NewVScroll(f.notes)
 	f.noted.SetMinSize(fyne.NewSize(0, 96))
-	foot := container.NewVBox(f.noted, container.NewPadded(f.legend))
-	f.split = container.NewHSplit(f.elevation, container.NewBorder(head, foot, nil, nil, f.section))
-	f.split.Offset = 0.72
+	foot := container.New(layout.NewCustomPaddedLayout(4, 8, 6, 14), container.NewVBox(f.key, f.noted))
+	f.panel = container.NewBorder(head, foot, nil, nil, f.section)
 	return f
 }
 
@@ -57,8 +58,6 @@ func newFigure() *figure {
 func (f *figure) show(p plan.Plan, u string) {
 	f.plan, f.unit, f.body = p, u, picture.NewBody(p.Surface)
 	f.elevation.Draw(f.body, f.tapes(), rules[u])
-	f.legend.Objects = []fyne.CanvasObject{control.NewLegend(len(p.Surface.Form) > 0, len(p.Surface.Core) > 0)}
-	f.legend.Refresh()
 	f.showLevel()
 }
 
@@ -74,7 +73,7 @@ func (f *figure) tapes() []control.Tape {
 	for _, l := range f.plan.Levels {
 		out = append(out, control.Tape{
 			Name: l.Name, Height: l.Height,
-			Taken: f.garment(l), Built: f.length(l.BuiltGirth), Clearance: f.length(l.Clearance),
+			Taken: f.garment(l), Built: length(l.BuiltGirth, f.unit), Clearance: length(l.Clearance, f.unit),
 			Strains: l.Clearance != nil && *l.Clearance < 0,
 		})
 	}
@@ -84,25 +83,9 @@ func (f *figure) tapes() []control.Tape {
 // garment marks with a tilde a girth that was drawn from statistics, not taken.
 func (f *figure) garment(l plan.Level) string {
 	if l.GarmentGirth == nil || l.Taken {
-		return f.length(l.GarmentGirth)
+		return length(l.GarmentGirth, f.unit)
 	}
-	return "~" + f.length(l.GarmentGirth)
-}
-
-// length writes to a millimetre, the finest that a girth is worth; with a true minus for strain.
-func (f *figure) length(v *float64) string {
-	if v == nil {
-		return "–"
-	}
-	digits, scale := 1, 10.0
-	switch f.unit {
-	case "mm":
-		digits, scale = 0, 1
-	case "in":
-		digits, scale = 2, 25.4
-	}
-	s := fmt.Sprintf("%.*f", digits, *v/scale)
-	return strings.Replace(s, "-", "−", 1)
+	return "~" + length(l.GarmentGirth, f.unit)
 }
 
 func (f *figure) showLevel() {
@@ -114,24 +97,50 @@ func (f *figure) showLevel() {
 	}
 }
 
-// numbersAt says in words what the section measures.
-func (f *figure) numbersAt(l plan.Level) string {
-	with := func(v *float64) string { return f.length(v) + " " + f.unit }
-	lines := []string{
-		"Garment " + with(l.GarmentGirth) + ", mount " + with(l.BuiltGirth),
-		"Clearance " + with(l.Clearance),
+// about says in words how the garment sits at a level. Lengths beside the section are in millimetres,
+// like those of the templates.
+func (f *figure) about(l plan.Level) string {
+	return fmt.Sprintf("%s above the floor\nClearance %s mm, ease wanted %s mm\nChance of strain %s",
+		length(&l.Height, f.unit)+" "+f.unit, whole(l.Clearance), whole(&l.Ease), chance(l.StrainChance))
+}
+
+// lines are the outlines at a level, each with its girth, breadth and depth.
+func (f *figure) lines(l plan.Level) []control.Line {
+	garment := whole(l.GarmentGirth)
+	if !l.Taken {
+		garment = "~" + garment
 	}
-	if ring := f.body.Ring(picture.Built, l.Height); len(ring) > 0 {
-		lo, hi := ring.Bounds()
-		broad, deep := hi.X-lo.X, hi.Y-lo.Y
-		lines = append(lines, "Mount "+with(&broad)+" broad, "+with(&deep)+" deep", with(&l.Height)+" above the floor")
+	lines := []control.Line{
+		{Name: "garment, inside", Colour: look.ColorInk, Numbers: f.sizes(picture.Garment, l.Height, garment)},
+		{Name: "wanted", Colour: look.ColorWanted, Numbers: f.sizes(picture.Wanted, l.Height, whole(l.TargetGirth))},
+		{Name: "mount, built", Colour: look.ColorSkin, Stroke: control.Area, Numbers: f.sizes(picture.Built, l.Height, whole(l.BuiltGirth))},
 	}
-	return strings.Join(lines, "\n")
+	if l.FormGirth != nil {
+		lines = append(lines, control.Line{Name: "form", Colour: look.ColorFaint, Stroke: control.Dashed, Numbers: f.sizes(picture.Form, l.Height, whole(l.FormGirth))})
+	}
+	if core := f.body.Ring(picture.Core, l.Height); len(core) > 0 {
+		girth := core.Tape()
+		lines = append(lines, control.Line{Name: "foam", Colour: look.ColorFaint, Stroke: control.Dashed, Numbers: f.sizes(picture.Core, l.Height, whole(&girth))})
+	}
+	return append(lines,
+		control.Line{Name: "too large: strain", Colour: look.ColorStrain, Stroke: control.Area},
+		control.Line{Name: "slack", Colour: look.ColorSlack, Stroke: control.Area})
+}
+
+func (f *figure) sizes(k picture.Kind, z float64, girth string) []string {
+	ring := f.body.Ring(k, z)
+	if len(ring) == 0 {
+		return []string{girth, "–", "–"}
+	}
+	lo, hi := ring.Bounds()
+	broad, deep := hi.X-lo.X, hi.Y-lo.Y
+	return []string{girth, whole(&broad), whole(&deep)}
 }
 
 func (f *figure) showSection(l plan.Level) {
 	set(f.level, strings.ToUpper(l.Name[:1])+l.Name[1:])
-	set(f.numbers, f.numbersAt(l))
+	set(f.numbers, f.about(l))
+	f.key.Draw([]string{"mm round", "broad", "deep"}, f.lines(l))
 	var notes []string
 	for _, w := range f.plan.Warnings {
 		if w.Level == l.Name {

@@ -1,10 +1,10 @@
 package ui
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
 	"understructure/app/record"
@@ -13,18 +13,21 @@ import (
 
 // places are the tabs in which values are typed.
 type places struct {
-	doc   *document.Document
-	tabs  *container.AppTabs
-	lists []*control.MeasureList
-	names []string
-	build *choice
-	paper *choice
+	doc     *document.Document
+	tabs    *container.AppTabs
+	lists   []*control.MeasureList
+	names   []string
+	choices []*choice
 }
 
 func newPlaces(d *document.Document) *places {
 	p := &places{doc: d, tabs: container.NewAppTabs()}
-	p.build = newChoice("Build", record.Builds, func(r *record.Record) *string { return &r.Mount.Build }, d)
-	p.paper = newChoice("Paper", record.Papers, func(r *record.Record) *string { return &r.Mount.Paper.Name }, d)
+	p.choices = []*choice{
+		newChoice("build", "mount.build", record.Builds, func(r *record.Record) *string { return &r.Mount.Build }, d),
+		newChoice("strength of the cloth", "garment.strength", record.Strengths, func(r *record.Record) *string { return &r.Garment.Strength }, d),
+		newChoice("step between slices", "mount.step", record.Steps, func(r *record.Record) *string { return &r.Mount.Step }, d),
+		newChoice("paper", "mount.paper", record.Papers, func(r *record.Record) *string { return &r.Mount.Paper.Name }, d),
+	}
 	return p
 }
 
@@ -39,47 +42,46 @@ func (p *places) show() {
 	for i, place := range all {
 		p.lists[i].Fill(said.measures(place.Fields, r))
 	}
-	p.build.show(r, "")
-	p.paper.show(r, said.words["mount.paper"])
+	for _, c := range p.choices {
+		c.show(r, said.words[c.path])
+	}
 }
 
 func (p *places) same(all []document.Place) bool {
-	if len(all) != len(p.names) {
-		return false
-	}
-	for i, place := range all {
-		if place.Name != p.names[i] {
-			return false
-		}
-	}
-	return true
+	return slices.EqualFunc(all, p.names, func(place document.Place, name string) bool { return place.Name == name })
 }
 
+// makeTabs makes a tab for each place and stays at the one of the same name.
 func (p *places) makeTabs(all []document.Place) {
+	at := ""
+	if t := p.tabs.Selected(); t != nil {
+		at = t.Text
+	}
 	p.lists, p.names = nil, nil
 	var items []*container.TabItem
 	for _, place := range all {
-		list := p.newList(place.Name)
-		var content fyne.CanvasObject = list
+		list := p.newList()
 		if place.Name == "Mount" {
-			content = container.NewBorder(p.choices(), nil, nil, nil, list)
+			list.Head = p.choose()
 		}
 		p.lists, p.names = append(p.lists, list), append(p.names, place.Name)
-		items = append(items, container.NewTabItem(place.Name, content))
+		items = append(items, container.NewTabItem(place.Name, list))
 	}
 	p.tabs.SetItems(items)
-	p.tabs.SelectIndex(0)
+	p.tabs.SelectIndex(max(0, slices.Index(p.names, at)))
 }
 
-// choices are the words that are chosen, above the numbers of the mount.
-func (p *places) choices() fyne.CanvasObject {
-	form := container.New(layout.NewFormLayout(),
-		widget.NewLabel("Build"), p.build.choose, widget.NewLabel("Paper"), p.paper.choose)
-	return container.New(layout.NewCustomPaddedLayout(6, 0, 0, 10), form)
+// choose are the words that are chosen, above the numbers of the mount.
+func (p *places) choose() fyne.CanvasObject {
+	box := container.NewVBox(control.NewGroup("build"))
+	for _, c := range p.choices {
+		box.Add(c.row)
+	}
+	return box
 }
 
 // newList makes the list of one place. It looks fields up anew at each event, since they depend on the record.
-func (p *places) newList(place string) *control.MeasureList {
+func (p *places) newList() *control.MeasureList {
 	list := control.NewMeasureList()
 	list.Read = func(key, text string) (*float64, error) {
 		f, r := p.field(key)
@@ -107,30 +109,4 @@ func (p *places) field(path string) (document.Field, record.Record) {
 		}
 	}
 	panic("ui: no field " + path)
-}
-
-// choice is one word of the record that is chosen from a few.
-type choice struct {
-	choose *widget.Select
-	word   func(*record.Record) *string
-}
-
-func newChoice(label string, words []string, word func(*record.Record) *string, d *document.Document) *choice {
-	c := &choice{choose: widget.NewSelect(words, nil), word: word}
-	c.choose.OnChanged = func(chosen string) {
-		r := d.Record()
-		if *word(&r) != chosen {
-			*word(&r) = chosen
-			d.Change(label, r)
-		}
-	}
-	return c
-}
-
-// show selects the record's word; otherwise is what is used where it has none.
-func (c *choice) show(r record.Record, otherwise string) {
-	if now := *c.word(&r); c.choose.Selected != now || c.choose.PlaceHolder != otherwise {
-		c.choose.Selected, c.choose.PlaceHolder = now, otherwise
-		c.choose.Refresh()
-	}
 }

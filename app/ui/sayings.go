@@ -10,7 +10,7 @@ import (
 // said is what a plan tells about single values of its record, by key path.
 type said struct {
 	drawn    map[string]float64
-	words    map[string]string // where a word was filled in, not a number
+	words    map[string]string // where what is used is not one number
 	warnings map[string]string
 }
 
@@ -31,7 +31,24 @@ func sayings(d *document.Document) said {
 			s.warnings[w.Key] = join(s.warnings[w.Key], w.Message)
 		}
 	}
+	if len(p.Levels) > 0 {
+		s.words["mount.paper"] = p.Paper.Name
+		s.words["mount.ease"] = eases(p, d.Record().Unit)
+	}
 	return s
+}
+
+// eases is the range of what is left at the levels, "10–15".
+func eases(p plan.Plan, u string) string {
+	least, most := p.Levels[0].Ease, p.Levels[0].Ease
+	for _, l := range p.Levels {
+		least, most = min(least, l.Ease), max(most, l.Ease)
+	}
+	low, high := document.Length.Format(least, u), document.Length.Format(most, u)
+	if low == high {
+		return low
+	}
+	return low + "–" + high
 }
 
 func join(a, b string) string {
@@ -47,7 +64,7 @@ func (s said) measures(fields []document.Field, r record.Record) []control.Measu
 	for _, f := range fields {
 		m := control.Measure{
 			Key: f.Path, Label: f.Label, Where: f.Where, Group: f.Group,
-			Unit: f.Kind.Word(r.Unit), Value: f.Get(r), Warning: s.warnings[f.Path],
+			Unit: f.Kind.Word(r.Unit), Value: f.Get(r), Hint: s.words[f.Path], Warning: s.warnings[f.Path],
 		}
 		if v, ok := s.drawn[f.Path]; ok {
 			m.Drawn = &v

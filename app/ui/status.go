@@ -69,7 +69,6 @@ func (s *status) work(busy bool) {
 
 // verdict names the level where the garment sits tightest.
 func verdict(p plan.Plan, u string) (string, widget.Importance) {
-	f := figure{unit: u}
 	var tight *plan.Level
 	for i, l := range p.Levels {
 		if l.Clearance != nil && (tight == nil || *l.Clearance < *tight.Clearance) {
@@ -81,9 +80,9 @@ func verdict(p plan.Plan, u string) (string, widget.Importance) {
 		return "", widget.MediumImportance
 	case *tight.Clearance < 0:
 		over := -*tight.Clearance
-		return fmt.Sprintf("Would strain: at the %s the mount is %s %s larger than the garment.", tight.Name, f.length(&over), u), widget.WarningImportance
+		return fmt.Sprintf("Would strain: at the %s the mount is %s %s larger than the garment.", tight.Name, length(&over, u), u), widget.WarningImportance
 	}
-	return fmt.Sprintf("Nothing strains. Tightest at the %s, with %s %s to spare.", tight.Name, f.length(tight.Clearance), u), widget.MediumImportance
+	return fmt.Sprintf("Nothing strains. Tightest at the %s, with %s %s to spare.", tight.Name, length(tight.Clearance, u), u), widget.MediumImportance
 }
 
 func (s *status) count(notices int) {

@@ -73,9 +73,8 @@ func (w *Window) ShowAndRun() { w.win.ShowAndRun() }
 
 func (w *Window) content() fyne.CanvasObject {
 	left := container.NewBorder(w.head.box, nil, nil, nil, w.places.tabs)
-	split := container.NewHSplit(left, w.figure.split)
-	split.Offset = 0.235
-	return container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), w.status.box), nil, nil, split)
+	middle := container.New(columns{}, left, w.figure.elevation, w.figure.panel)
+	return container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), w.status.box), nil, nil, middle)
 }
 
 // Open shows the record of a file, or says why it cannot.

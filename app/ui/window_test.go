@@ -201,8 +201,8 @@ func TestTypingRedrawsThePicture(t *testing.T) {
 	if math.Abs(after-before-40) > 0.5 {
 		t.Errorf("waist of the picture went from %.1f to %.1f mm, want 40 more", before, after)
 	}
-	if !strings.Contains(b.figure.numbers.Text, "Garment 66.0 cm, mount 65.0 cm") {
-		t.Errorf("the section says %q", b.figure.numbers.Text)
+	if g, m := b.figure.key.Numbers("garment, inside")[0], b.figure.key.Numbers("mount, built")[0]; g != "660" || m != "650" {
+		t.Errorf("the section says garment %s, mount %s mm round; want 660, 650", g, m)
 	}
 	if !strings.HasPrefix(b.win.Title(), "• Demonstration") {
 		t.Errorf("title %q does not show that there is something to save", b.win.Title())

@@ -11,12 +11,12 @@ import (
 // Widths and heights within an elevation, in the toolkit's units.
 const (
 	ruleWidth  = 34
-	tableWidth = 236
+	tableWidth = 230
 	rowHeight  = 21
-	margin     = 10
-	leader     = 20 // room for the slanting lines between figure and table
-	headHeight = 40
-	footHeight = 26
+	margin     = 8
+	leader     = 16 // room for the slanting lines between figure and table
+	headHeight = 34
+	footHeight = 34
 )
 
 // columns are the right edges of the numbers within the table: garment, built, clearance.

@@ -3,6 +3,7 @@ package control
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -69,6 +70,7 @@ func (r *elevationRenderer) mark() {
 		r.markRule(a)
 		r.markNames(a)
 		r.markHeads(a)
+		r.markDrawn(a)
 		for i, t := range r.e.tapes {
 			r.markTape(a, i, t)
 		}
@@ -115,6 +117,18 @@ func (r *elevationRenderer) markHeads(a arrangement) {
 		t := words(head, look.ColorFaint, false)
 		place(t, a.table+columns[i], a.headY(), 1)
 		r.add(t)
+	}
+}
+
+// markDrawn explains the tilde below the table, where there is one.
+func (r *elevationRenderer) markDrawn(a arrangement) {
+	for _, t := range r.e.tapes {
+		if strings.HasPrefix(t.Taken, "~") {
+			note := words("~ not taken, drawn from statistics", look.ColorFaint, false)
+			place(note, a.table+6, a.rows[len(a.rows)-1]+rowHeight, 0)
+			r.add(note)
+			return
+		}
 	}
 }
 

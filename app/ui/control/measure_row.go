@@ -2,12 +2,14 @@ package control
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
 // Widths within a row, in the toolkit's units.
 const (
+	nameWidth  = 110
 	entryWidth = 84
 	unitWidth  = 30
 )
@@ -25,8 +27,7 @@ type measureRow struct {
 }
 
 func newMeasureRow(l *MeasureList, m Measure) *measureRow {
-	r := &measureRow{list: l, measure: m, label: widget.NewLabel(sentence(m.Label)), unit: widget.NewLabel(m.Unit), note: widget.NewLabel("")}
-	r.label.Truncation = fyne.TextTruncateEllipsis
+	r := &measureRow{list: l, measure: m, label: NewName(m.Label), unit: widget.NewLabel(m.Unit), note: widget.NewLabel("")}
 	r.note.Wrapping = fyne.TextWrapWord
 	r.note.SizeName = theme.SizeNameCaptionText
 	r.note.Importance = widget.WarningImportance
@@ -53,9 +54,9 @@ func (r *measureRow) show(m Measure) {
 	r.write()
 }
 
-// hint shows the unit, and in an empty entry what statistics say.
+// hint shows the unit, and in an empty entry what is used instead.
 func (r *measureRow) hint() {
-	hint := ""
+	hint := r.measure.Hint
 	if r.measure.Drawn != nil {
 		hint = r.list.Write(r.measure.Key, *r.measure.Drawn)
 	}
@@ -123,7 +124,7 @@ func (r measureRowRenderer) Objects() []fyne.CanvasObject {
 }
 
 func (r measureRowRenderer) MinSize() fyne.Size {
-	size := fyne.NewSize(120+entryWidth+unitWidth, r.entry.MinSize().Height)
+	size := fyne.NewSize(nameWidth+entryWidth+unitWidth, r.entry.MinSize().Height)
 	if r.note.Visible() {
 		size.Height += r.note.MinSize().Height
 	}
@@ -144,12 +145,13 @@ func (r measureRowRenderer) Layout(size fyne.Size) {
 	r.note.Move(fyne.NewPos(0, height-4))
 }
 
-// measureEntry is an entry that is selected whole when one comes to it by key, goes to its
-// neighbour by arrow or Enter, and gives up what was typed by Escape.
+// measureEntry is an entry that is selected whole when one comes to it, goes to its neighbour by
+// arrow or Enter, and gives up what was typed by Escape.
 type measureEntry struct {
 	widget.Entry
 	row     *measureRow
 	focused bool
+	came    bool     // by the press of the mouse that is not yet over
 	before  *float64 // when one came to it
 }
 
@@ -179,6 +181,21 @@ func (e *measureEntry) FocusLost() {
 		e.row.write()
 	}
 	e.row.tell()
+}
+
+// MouseDown remembers whether one comes to the entry only now.
+func (e *measureEntry) MouseDown(ev *desktop.MouseEvent) {
+	e.came = !e.focused
+	e.Entry.MouseDown(ev)
+}
+
+// Tapped selects the whole where one has just come; the next tap puts the cursor.
+func (e *measureEntry) Tapped(ev *fyne.PointEvent) {
+	e.Entry.Tapped(ev)
+	if e.came {
+		e.came = false
+		e.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
 }
 
 // TypedKey handles the keys that lead out of the entry.

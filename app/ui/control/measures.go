@@ -19,6 +19,7 @@ type Measure struct {
 	Unit    string
 	Value   *float64 // nil: not taken
 	Drawn   *float64 // what statistics say instead; nil: nothing is said
+	Hint    string   // what an empty entry says where that is not one number
 	Warning string
 }
 
@@ -29,7 +30,8 @@ type MeasureList struct {
 	Read      func(key, text string) (*float64, error) // the error is shown beside the entry
 	Write     func(key string, v float64) string
 	OnChanged func(key string, v *float64)
-	OnDone    func() // the entry was left
+	OnDone    func()            // the entry was left
+	Head      fyne.CanvasObject // above the values, scrolled with them; may be nil
 
 	rows   []*measureRow
 	box    *fyne.Container
@@ -98,10 +100,12 @@ func (l *MeasureList) same(measures []Measure) bool {
 
 func (l *MeasureList) build(measures []Measure) {
 	l.rows, l.box.Objects = nil, nil
+	if l.Head != nil {
+		l.box.Add(l.Head)
+	}
 	for i, m := range measures {
 		if i == 0 || measures[i-1].Group != m.Group {
-			head := widget.NewLabelWithStyle(sentence(m.Group), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
-			l.box.Add(head)
+			l.box.Add(NewGroup(m.Group))
 		}
 		row := newMeasureRow(l, m)
 		l.rows = append(l.rows, row)

@@ -1,20 +1,23 @@
 package control
 
 import (
+	"fmt"
 	"image"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
 )
 
-// sectionMargin leaves room for the words round a section.
-const sectionMargin = 24
+// Room round a section for words, and below it for the bar that shows the scale, in the toolkit's units.
+const (
+	sectionMargin = 24
+	barRoom       = 22
+)
 
 // Section shows one level of a figure from above, its front below.
 type Section struct {
@@ -42,14 +45,18 @@ func (s *Section) Draw(body *picture.Body, height float64) {
 // Height is that of the section shown.
 func (s *Section) Height() float64 { return s.height }
 
-// frame keeps one scale for all heights, so that levels can be compared.
+// frame makes the section as large as its room.
 func (s *Section) frame(size fyne.Size) picture.Frame {
-	b := s.body
-	scale := max(0.02, min(float64(size.Width-2*sectionMargin)/(b.High.X-b.Low.X), float64(size.Height-2*sectionMargin)/(b.High.Y-b.Low.Y)))
+	lo, hi, ok := s.body.Box(s.height)
+	if !ok {
+		return picture.Frame{Scale: 1}
+	}
+	wide, high := float64(size.Width-2*sectionMargin), float64(size.Height-2*sectionMargin-barRoom)
+	scale := max(0.02, min(wide/(hi.X-lo.X), high/(hi.Y-lo.Y)))
 	return picture.Frame{
 		Scale: scale,
-		X:     float64(size.Width)/2 + (b.High.X+b.Low.X)/2*scale,
-		Y:     float64(size.Height)/2 - (b.High.Y+b.Low.Y)/2*scale,
+		X:     float64(size.Width)/2 + (hi.X+lo.X)/2*scale,
+		Y:     float64(size.Height-barRoom)/2 - (hi.Y+lo.Y)/2*scale,
 	}
 }
 
@@ -72,6 +79,7 @@ func (s *Section) mark() {
 		x := float32(f.X - (lo.X+hi.X)/2*f.Scale)
 		s.word("back", x, float32(f.Y+lo.Y*f.Scale)-12)
 		s.word("front", x, float32(f.Y+hi.Y*f.Scale)+12)
+		s.bar(size, f.Scale)
 	}
 	canvas.Refresh(s.layer)
 }
@@ -80,6 +88,27 @@ func (s *Section) word(text string, x, y float32) {
 	t := words(text, look.ColorFaint, false)
 	place(t, x, y, 0.5)
 	s.layer.Add(t)
+}
+
+// bars are the lengths that the bar of the scale may have, in millimetres.
+var bars = []float64{200, 100, 50, 20, 10}
+
+// bar draws the longest bar that takes no more than a third of the width.
+func (s *Section) bar(size fyne.Size, scale float64) {
+	for _, mm := range bars {
+		long := float32(mm * scale)
+		if long > size.Width/3 {
+			continue
+		}
+		x, y := float32(sectionMargin), size.Height-barRoom/2
+		s.layer.Add(line(x, y, x+long, y, look.ColorFaint, 1.2))
+		s.layer.Add(line(x, y-4, x, y+4, look.ColorFaint, 1.2))
+		s.layer.Add(line(x+long, y-4, x+long, y+4, look.ColorFaint, 1.2))
+		t := words(fmt.Sprintf("%.0f mm", mm), look.ColorFaint, false)
+		place(t, x+long+8, y, 0)
+		s.layer.Add(t)
+		return
+	}
 }
 
 type sectionRenderer struct{ *Section }
@@ -103,30 +132,4 @@ func (r sectionRenderer) Layout(size fyne.Size) {
 func (r sectionRenderer) Refresh() {
 	r.raster.Refresh()
 	r.mark()
-}
-
-// NewLegend returns the key to the lines and colours of the pictures; what the figure does not have is left out.
-func NewLegend(withForm, withCore bool) fyne.CanvasObject {
-	keys := []fyne.CanvasObject{
-		key("garment, inside", look.ColorInk, false), key("mount as built", look.ColorSkin, true),
-		key("strain", look.ColorStrain, true), key("slack", look.ColorSlack, true),
-	}
-	if withForm {
-		keys = append(keys, key("form", look.ColorFaint, false))
-	}
-	if withCore {
-		keys = append(keys, key("foam", look.ColorFaint, false))
-	}
-	return container.NewVBox(container.NewGridWithColumns(2, keys...), words("~  not taken, drawn from statistics", look.ColorInk, false))
-}
-
-func key(name string, colour fyne.ThemeColorName, area bool) fyne.CanvasObject {
-	swatch := canvas.NewRectangle(theme.Color(colour))
-	height := float32(2)
-	if area {
-		height = 10
-		swatch.CornerRadius = 2
-	}
-	swatch.SetMinSize(fyne.NewSize(16, height))
-	return container.NewHBox(container.NewCenter(swatch), words(name, look.ColorInk, false))
 }

@@ -37,13 +37,14 @@ type Kind int
 const (
 	Built Kind = iota
 	Garment
+	Wanted
 	Form
 	Core
 	kinds
 )
 
 func rings(s plan.Surface, k Kind) []plane.Ring {
-	return [kinds][]plane.Ring{Built: s.Built, Garment: s.Garment, Form: s.Form, Core: s.Core}[k]
+	return [kinds][]plane.Ring{Built: s.Built, Garment: s.Garment, Wanted: s.Target, Form: s.Form, Core: s.Core}[k]
 }
 
 // NewBody makes a plan's surface ready.
@@ -153,4 +154,18 @@ func (b *Body) Ring(k Kind, z float64) plane.Ring {
 		i--
 	}
 	return at(rings(b.surface, k), i)
+}
+
+// Box returns the corners of the box round every outline at the height nearest to z; false where there is none.
+func (b *Body) Box(z float64) (lo, hi plane.Point, ok bool) {
+	lo = plane.Point{X: math.Inf(1), Y: math.Inf(1)}
+	hi = lo.Mul(-1)
+	for k := Kind(0); k < kinds; k++ {
+		if r := b.Ring(k, z); len(r) >= 3 {
+			l, h := r.Bounds()
+			lo = plane.Point{X: min(lo.X, l.X), Y: min(lo.Y, l.Y)}
+			hi, ok = plane.Point{X: max(hi.X, h.X), Y: max(hi.Y, h.Y)}, true
+		}
+	}
+	return lo, hi, ok
 }

@@ -10,6 +10,7 @@ import (
 type Palette struct {
 	Ink    color.NRGBA // outlines of the garment, tapes
 	Faint  color.NRGBA // form, rules, axes
+	Wanted color.NRGBA // outline that the mount is meant to have
 	Skin   color.NRGBA // the mount where it sits as wanted
 	Strain color.NRGBA // the mount is larger than the garment
 	Slack  color.NRGBA // the garment hangs loose
@@ -20,6 +21,7 @@ var (
 	Light = Palette{
 		Ink:    color.NRGBA{0x2c, 0x2a, 0x29, 0xff},
 		Faint:  color.NRGBA{0x8b, 0x84, 0x7c, 0xff},
+		Wanted: color.NRGBA{0x2a, 0x85, 0x72, 0xff},
 		Skin:   color.NRGBA{0xe9, 0xdf, 0xcf, 0xff},
 		Strain: color.NRGBA{0xb5, 0x3a, 0x0c, 0xff},
 		Slack:  color.NRGBA{0x5b, 0x8f, 0xd0, 0xff},
@@ -27,6 +29,7 @@ var (
 	Dark = Palette{
 		Ink:    color.NRGBA{0xf0, 0xeb, 0xe2, 0xff},
 		Faint:  color.NRGBA{0x8d, 0x88, 0x82, 0xff},
+		Wanted: color.NRGBA{0x7c, 0xe0, 0xc8, 0xff},
 		Skin:   color.NRGBA{0x90, 0x87, 0x79, 0xff},
 		Strain: color.NRGBA{0xff, 0x8a, 0x4c, 0xff},
 		Slack:  color.NRGBA{0x2c, 0x62, 0xc0, 0xff},

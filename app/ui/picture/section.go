@@ -21,10 +21,11 @@ func (b *Body) Section(img *image.RGBA, z float64, f Frame, p Palette) {
 	}
 	fillGap(img, mount, cloth, p)
 	pen := newPen(img)
-	width := max(1.2, 1.6*f.Scale)
+	width := min(max(1.2, 1.4*f.Scale), 2.4)
 	pen.closed(f.lay(b.Ring(Core, z)), p.Faint, width, 3)
 	pen.closed(f.lay(b.Ring(Form, z)), p.Faint, width, 3)
 	pen.closed(built, mix(p.Skin, p.Ink, 0.45), width, 0)
+	pen.closed(f.lay(b.Ring(Wanted, z)), p.Wanted, 0.7*width, 0)
 	pen.closed(garment, p.Ink, width, 0)
 }
 
