@@ -1,8 +1,6 @@
 package padding
 
 import (
-	"math"
-
 	"understructure/geometry/section"
 	"understructure/geometry/space"
 	"understructure/geometry/surface"
@@ -67,7 +65,7 @@ func (m *Mount) crosses(i, j int) bool {
 	k := (j + 1) & (section.Directions - 1)
 	at := func(i, j int) (base, top, n space.Point) {
 		base, n = m.Base.Point(i, j), m.Normals[i][j]
-		return base, base.Add(n.Mul(math.Max(m.Thickness[i][j], 0))), n
+		return base, base.Add(n.Mul(max(m.Thickness[i][j], 0))), n
 	}
 	a, ta, na := at(i-1, j)
 	b, tb, nb := at(i-1, k)

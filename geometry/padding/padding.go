@@ -8,7 +8,6 @@
 package padding
 
 import (
-	"math"
 	"slices"
 
 	"understructure/geometry/section"
@@ -155,7 +154,7 @@ func sign(x float64) int {
 // wadding may lie between; negative outside.
 func (m *Mount) within(i, j int) float64 {
 	z := m.Base.Z[i] + (m.Thickness[i][j]+m.Cover)*m.Normals[i][j].Z
-	return math.Min(z-m.From, m.To-z)
+	return min(z-m.From, m.To-z)
 }
 
 // open reports whether wadding may be reckoned with at a point: within the heights and two

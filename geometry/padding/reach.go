@@ -23,7 +23,7 @@ func reach(skin surface.Surface, p, n space.Point) float64 {
 		turn := turn0 + math.Atan2(ux*y-uy*x, ux*x+uy*y)*section.Directions/(2*math.Pi)
 		return skin.Radius(turn, z) - math.Hypot(x, y)
 	}
-	outward := math.Max(n.X*ux+n.Y*uy, 0.2)
+	outward := max(n.X*ux+n.Y*uy, 0.2)
 	s0, g0 := 0.0, gap(0)
 	s1 := clamp(g0 * outward)
 	for range 12 {
@@ -40,4 +40,4 @@ func reach(skin surface.Surface, p, n space.Point) float64 {
 	return s1
 }
 
-func clamp(s float64) float64 { return math.Max(-farthestReach, math.Min(farthestReach, s)) }
+func clamp(s float64) float64 { return max(-farthestReach, min(farthestReach, s)) }

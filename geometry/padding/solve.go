@@ -105,18 +105,28 @@ func (s *solver) share(k, i, j int, φ float64) float64 {
 // feather is how much of a sheet there is where it lies inside its edge by that much
 // thickness, the thickness changing by slope mm a mm.
 func feather(inside, slope float64) float64 {
-	return math.Max(0, math.Min(1, 0.5+inside/(2*EdgeHalf*slope)))
+	half := EdgeHalf * slope
+	switch {
+	case inside >= half:
+		return 1
+	case inside <= -half:
+		return 0
+	}
+	return 0.5 + inside/(2*half)
 }
 
 // stack is the wadding, in mm, where the thickness to fill is bias.
 func (s *solver) stack(bias, slope, φ float64) float64 {
-	d := 0.0
+	d, half := 0.0, EdgeHalf*slope
 	for k, τ := range s.seq {
-		c := feather(bias-s.upto[k]+φ*τ, slope)
-		if c == 0 {
-			break
+		switch inside := bias - s.upto[k] + φ*τ; {
+		case inside >= half:
+			d += τ
+		case inside <= -half:
+			return d
+		default:
+			d += τ * (0.5 + inside/(2*half))
 		}
-		d += τ * c
 	}
 	return d
 }
@@ -142,8 +152,8 @@ func (s *solver) solve() {
 	off, lo, hi := make([]float64, n), make([]float64, n), make([]float64, n)
 	for range rounds {
 		for i := range faces {
-			lo[i] = s.settle(&faces[i], s.want[i]-slackest-off[i])
-			hi[i] = s.settle(&faces[i], s.want[i]-closest-off[i])
+			lo[i] = s.settle(&faces[i], s.want[i]-slackest-off[i], lo[i])
+			hi[i] = s.settle(&faces[i], s.want[i]-closest-off[i], max(hi[i], lo[i]))
 		}
 		s.round = taut(lo, hi)
 		missed := false
@@ -171,19 +181,24 @@ func taut(lo, hi []float64) []float64 {
 	for range tautPulls {
 		for i := range φ {
 			mean := (φ[max(i-1, 0)] + φ[min(i+1, len(φ)-1)]) / 2
-			φ[i] = math.Max(lo[i], math.Min(hi[i], mean))
+			φ[i] = max(lo[i], min(hi[i], mean))
 		}
 	}
 	return φ
 }
 
-// settle returns the φ with which the face of the mount at one height has the tape aimed at.
-func (s *solver) settle(f *face, aim float64) float64 {
+// settle returns the φ with which the face of the mount at one height has the tape aimed
+// at, looking first near a guess.
+func (s *solver) settle(f *face, aim, guess float64) float64 {
 	off := func(φ float64) float64 {
 		ring := f.ring(s, φ)
 		return section.Around(&ring) - aim
 	}
-	φ, err := curve.Root(off, leastRound, mostRound, 1e-3)
+	const near, tolerance = 0.1, 2e-3 // parts of a sheet; the tolerance is 0.08 mm of tape for 6 mm sheets
+	if φ, err := curve.Root(off, max(guess-near, leastRound), min(guess+near, mostRound), tolerance); err == nil {
+		return φ
+	}
+	φ, err := curve.Root(off, leastRound, mostRound, tolerance)
 	if err == nil {
 		return φ
 	}
