@@ -38,7 +38,24 @@ func (j *job) plan() plan.Plan {
 	p.Materials = j.materials()
 	p.Volumes = j.volumes()
 	p.Warnings = j.warnings(p)
+	return whole(p)
+}
+
+// whole gives every list that a reader may walk a length, be it none.
+func whole(p plan.Plan) plan.Plan {
+	for i := range p.Pieces {
+		q := &p.Pieces[i]
+		q.Holes, q.Marks, q.Seams = orEmpty(q.Holes), orEmpty(q.Marks), orEmpty(q.Seams)
+	}
+	p.Pieces, p.Warnings, p.Layers, p.Lengths, p.Materials = orEmpty(p.Pieces), orEmpty(p.Warnings), orEmpty(p.Layers), orEmpty(p.Lengths), orEmpty(p.Materials)
 	return p
+}
+
+func orEmpty[T any](list []T) []T {
+	if list == nil {
+		return []T{}
+	}
+	return list
 }
 
 // levels is the fit table, from the neck down.

@@ -93,6 +93,13 @@ func (d *draft) drawSlices() error {
 			}
 		}
 	}
+	for _, t := range taped {
+		if t.breadth != "" {
+			b := d.bodies[t.level]
+			d.take(t.breadth, b.Breadth, d.stats.sources.body)
+			d.take(t.depth, b.Depth, d.stats.sources.body)
+		}
+	}
 	d.setBehind()
 	return nil
 }
