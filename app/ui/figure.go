@@ -48,11 +48,13 @@ func newFigure() *figure {
 	f.notes.SizeName = theme.SizeNameCaptionText
 	head := together(f.level, f.numbers)
 	f.noted = container.NewVScroll(f.notes)
-	f.noted.SetMinSize(fyne.NewSize(0, 96))
 	foot := container.New(layout.NewCustomPaddedLayout(4, 8, 6, 14), container.NewVBox(f.key, f.noted))
 	f.panel = container.NewBorder(head, foot, nil, nil, f.section)
 	return f
 }
+
+// mostNotes is how high notes may stand before they are scrolled.
+const mostNotes = 136
 
 // show draws a plan, with lengths in the unit u.
 func (f *figure) show(p plan.Plan, u string) {
@@ -116,11 +118,11 @@ func (f *figure) lines(l plan.Level) []control.Line {
 		{Name: "mount, built", Colour: look.ColorSkin, Stroke: control.Area, Numbers: f.sizes(picture.Built, l.Height, whole(l.BuiltGirth))},
 	}
 	if l.FormGirth != nil {
-		lines = append(lines, control.Line{Name: "form", Colour: look.ColorFaint, Stroke: control.Dashed, Numbers: f.sizes(picture.Form, l.Height, whole(l.FormGirth))})
+		lines = append(lines, control.Line{Name: "form", Colour: look.ColorForm, Stroke: control.Dashed, Numbers: f.sizes(picture.Form, l.Height, whole(l.FormGirth))})
 	}
 	if core := f.body.Ring(picture.Core, l.Height); len(core) > 0 {
 		girth := core.Tape()
-		lines = append(lines, control.Line{Name: "foam", Colour: look.ColorFaint, Stroke: control.Dashed, Numbers: f.sizes(picture.Core, l.Height, whole(&girth))})
+		lines = append(lines, control.Line{Name: "foam", Colour: look.ColorForm, Stroke: control.Dashed, Numbers: f.sizes(picture.Core, l.Height, whole(&girth))})
 	}
 	return append(lines,
 		control.Line{Name: "too large: strain", Colour: look.ColorStrain, Stroke: control.Area},
@@ -148,6 +150,7 @@ func (f *figure) showSection(l plan.Level) {
 		}
 	}
 	set(f.notes, strings.Join(notes, "\n"))
+	f.noted.SetMinSize(fyne.NewSize(0, min(f.notes.MinSize().Height, mostNotes)))
 	if f.noted.Hide(); len(notes) > 0 {
 		f.noted.Show()
 	}

@@ -28,14 +28,21 @@ func (w *Window) leave(then func()) {
 	w.ask = true
 	var d *dialog.CustomDialog
 	answer := func(label string, do func()) *widget.Button {
-		return widget.NewButton(label, func() { w.ask = false; d.Hide(); do() })
+		return widget.NewButton(label, func() {
+			w.ask = false
+			w.win.Canvas().SetOnTypedKey(nil)
+			d.Hide()
+			do()
+		})
 	}
 	text := widget.NewLabel(fmt.Sprintf("%s has changes that are not saved.", w.name()))
 	d = dialog.NewCustomWithoutButtons("Save changes?", text, w.win)
 	save := answer("Save", func() { w.saveThen(then) })
 	save.Importance = widget.HighImportance
-	d.SetButtons([]fyne.CanvasObject{answer("Cancel", func() {}), answer("Don't save", then), save})
+	cancel := answer("Cancel", func() {})
+	d.SetButtons([]fyne.CanvasObject{cancel, answer("Don't save", then), save})
 	d.Show()
+	w.onEscape(cancel.OnTapped)
 }
 
 func (w *Window) open() {
@@ -53,13 +60,25 @@ func (w *Window) open() {
 	w.showFiles(d)
 }
 
-// showFiles shows a file dialog where the last one was left.
+// showFiles shows a file dialog where the last one was left; Escape closes it.
 func (w *Window) showFiles(d *dialog.FileDialog) {
 	if folder, err := storage.ListerForURI(storage.NewFileURI(w.folder())); err == nil {
 		d.SetLocation(folder)
 	}
 	d.Resize(dialogSize)
 	d.Show()
+	w.onEscape(d.Dismiss)
+}
+
+// onEscape does something at the next press of Escape, where no entry has the keys.
+func (w *Window) onEscape(do func()) {
+	canvas := w.win.Canvas()
+	canvas.SetOnTypedKey(func(ev *fyne.KeyEvent) {
+		if ev.Name == fyne.KeyEscape {
+			canvas.SetOnTypedKey(nil)
+			do()
+		}
+	})
 }
 
 // folder is where files are looked for: that of the open record, or the person's own.

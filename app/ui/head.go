@@ -23,7 +23,7 @@ func newHead() *head {
 	h := &head{title: widget.NewLabel(""), about: widget.NewLabel(""), notice: widget.NewLabel("")}
 	h.title.TextStyle.Bold = true
 	h.title.SizeName = theme.SizeNameSubHeadingText
-	h.title.Truncation = fyne.TextTruncateEllipsis
+	h.title.Wrapping = fyne.TextWrapWord
 	h.about.Truncation = fyne.TextTruncateEllipsis
 	h.about.SizeName = theme.SizeNameCaptionText
 	h.notice.TextStyle.Italic = true
@@ -48,10 +48,21 @@ func (h *head) show(r record.Record) {
 	if o.Wearer != "" {
 		about = append(about, string(o.Wearer))
 	}
-	set(h.title, title)
+	set(h.title, shortened(title))
 	set(h.about, strings.Join(about, " · "))
 	set(h.notice, o.Notice)
 	h.notice.Hidden = o.Notice == ""
+}
+
+// longestTitle fills two lines.
+const longestTitle = 64
+
+// shortened cuts a title that would push the values down.
+func shortened(title string) string {
+	if r := []rune(title); len(r) > longestTitle {
+		return strings.TrimSpace(string(r[:longestTitle])) + "…"
+	}
+	return title
 }
 
 // together puts labels under each other as lines of one text.

@@ -15,8 +15,13 @@ type menus struct {
 	looks            map[look.Appearance]*fyne.MenuItem
 }
 
-func item(label string, shortcut fyne.Shortcut, do func()) *fyne.MenuItem {
-	m := fyne.NewMenuItem(label, do)
+// item makes an item that does nothing while something is asked: its keys reach the menu even then.
+func (w *Window) item(label string, shortcut fyne.Shortcut, do func()) *fyne.MenuItem {
+	m := fyne.NewMenuItem(label, func() {
+		if w.win.Canvas().Overlays().Top() == nil {
+			do()
+		}
+	})
 	m.Shortcut = shortcut
 	return m
 }
@@ -27,22 +32,24 @@ func key(k fyne.KeyName, more fyne.KeyModifier) fyne.Shortcut {
 
 func newMenus(w *Window) *menus {
 	m := &menus{looks: map[look.Appearance]*fyne.MenuItem{}}
-	m.save = item("Save", key(fyne.KeyS, 0), w.save)
-	m.undo = item("Undo", &fyne.ShortcutUndo{}, w.doc.Undo)
-	m.redo = item("Redo", &fyne.ShortcutRedo{}, w.doc.Redo)
-	quit := item("Quit", key(fyne.KeyQ, 0), func() { w.leave(w.close) })
+	m.save = w.item("Save", key(fyne.KeyS, 0), w.save)
+	m.undo = w.item("Undo", &fyne.ShortcutUndo{}, w.doc.Undo)
+	m.redo = w.item("Redo", &fyne.ShortcutRedo{}, w.doc.Redo)
+	quit := w.item("Quit", key(fyne.KeyQ, 0), func() { w.leave(w.close) })
 	quit.IsQuit = true
+	about := fyne.NewMenuItem("About Understructure", w.about)
 	m.main = fyne.NewMainMenu(
 		fyne.NewMenu("File",
-			item("Open…", key(fyne.KeyO, 0), func() { w.leave(w.open) }), w.demos(),
+			w.item("Open…", key(fyne.KeyO, 0), func() { w.leave(w.open) }), w.demos(),
 			fyne.NewMenuItemSeparator(),
-			m.save, item("Save as…", key(fyne.KeyS, fyne.KeyModifierShift), func() { w.saveAs(func() {}) }),
+			m.save, w.item("Save as…", key(fyne.KeyS, fyne.KeyModifierShift), func() { w.saveAs(func() {}) }),
 			fyne.NewMenuItemSeparator(),
-			item("Export templates…", key(fyne.KeyE, 0), w.export),
+			w.item("Export templates…", key(fyne.KeyE, 0), w.export),
 			fyne.NewMenuItemSeparator(),
 			quit),
 		fyne.NewMenu("Edit", m.undo, m.redo),
 		fyne.NewMenu("View", m.lookItems(w)...),
+		fyne.NewMenu("Help", about),
 	)
 	return m
 }

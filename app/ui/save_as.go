@@ -27,6 +27,7 @@ func (w *Window) saveAs(then func()) {
 	d := dialog.NewForm("Save as", "Save", "Cancel", []*widget.FormItem{
 		widget.NewFormItem("Name", s.name), widget.NewFormItem("Folder", s.folder),
 	}, s.chosen, w.win)
+	s.name.OnSubmitted = func(string) { d.Submit() }
 	d.Resize(fyne.NewSize(560, 200))
 	d.Show()
 	w.win.Canvas().Focus(s.name)

@@ -27,9 +27,11 @@ type Demo struct {
 
 // Options are what a window is made from.
 type Options struct {
-	Rooms  document.Rooms // Post may be nil: the toolkit's is taken
-	Demos  []Demo         // at least one; the first is shown when no file is
-	Export func(ctx context.Context, r record.Record, folder string, progress Progress) error
+	Version, Terms string         // of the program, for those who ask
+	Rooms          document.Rooms // Post may be nil: the toolkit's is taken
+	File           string         // the record to begin with; "" for the first demo
+	Demos          []Demo         // at least one
+	Export         func(ctx context.Context, r record.Record, folder string, progress Progress) error
 }
 
 // Window is the program's one window.
@@ -47,7 +49,7 @@ type Window struct {
 	ask    bool // a question is on the screen
 }
 
-// New makes a window with the first demo in it.
+// New makes a window with a record in it.
 func New(a fyne.App, o Options) *Window {
 	if o.Rooms.Post == nil {
 		o.Rooms.Post = fyne.Do
@@ -63,9 +65,22 @@ func New(a fyne.App, o Options) *Window {
 	w.win.SetCloseIntercept(func() { w.leave(w.close) })
 	w.win.SetOnDropped(w.dropped)
 	w.win.Resize(fyne.NewSize(1280, 700))
-	w.doc.Start(o.Demos[0].Title, o.Demos[0].Record)
-	w.offerRecovery()
+	w.begin()
 	return w
+}
+
+// begin shows the file, or where there is none that can be read the first demo.
+func (w *Window) begin() {
+	if w.options.File != "" {
+		err := w.doc.Open(w.options.File)
+		if err == nil {
+			w.offerRecovery()
+			return
+		}
+		w.failed(err)
+	}
+	w.start(w.options.Demos[0])
+	w.offerRecovery()
 }
 
 // ShowAndRun shows the window until it is closed.

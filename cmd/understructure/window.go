@@ -35,16 +35,18 @@ func openWindow(path string) error {
 	a := app.NewWithID("museum.understructure")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
 	w := ui.New(a, ui.Options{
+		Version: version, Terms: terms,
 		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.Load, Save: record.Save, Scratch: scratch()},
+		File:   path,
 		Demos:  demos,
 		Export: export,
 	})
-	if path != "" {
-		w.Open(path)
-	}
 	w.ShowAndRun()
 	return nil
 }
+
+// terms are those of what others made and the program carries inside itself.
+const terms = "The window is drawn with Fyne (BSD 3-Clause licence). Words are set in Noto Sans, on paper in Liberation Sans (SIL Open Font Licence 1.1)."
 
 func compute(ctx context.Context, r record.Record) (plan.Plan, error) {
 	return pipeline.Run(ctx, r, nil)

@@ -20,7 +20,7 @@ const (
 )
 
 // columns are the right edges of the numbers within the table: garment, built, clearance.
-var columns = [3]float32{128, 168, tableWidth - 6}
+var columns = [3]float32{126, 164, tableWidth - 5}
 
 // arrangement says where everything of an elevation goes: rule, front, table, side.
 type arrangement struct {

@@ -15,7 +15,7 @@ import (
 
 // Room round a section for words, and below it for the bar that shows the scale, in the toolkit's units.
 const (
-	sectionMargin = 24
+	sectionMargin = 26
 	barRoom       = 22
 )
 
@@ -72,13 +72,11 @@ func (s *Section) paint(w, h int) image.Image {
 
 func (s *Section) mark() {
 	s.layer.Objects = nil
-	ring := s.body.Ring(picture.Built, s.height)
-	if size := s.Size(); len(ring) > 0 && size.Width > 0 {
+	lo, hi, ok := s.body.Box(s.height)
+	if size := s.Size(); ok && size.Width > 0 {
 		f := s.frame(size)
-		lo, hi := ring.Bounds()
-		x := float32(f.X - (lo.X+hi.X)/2*f.Scale)
-		s.word("back", x, float32(f.Y+lo.Y*f.Scale)-12)
-		s.word("front", x, float32(f.Y+hi.Y*f.Scale)+12)
+		s.word("back", size.Width/2, float32(f.Y+lo.Y*f.Scale)-12)
+		s.word("front", size.Width/2, float32(f.Y+hi.Y*f.Scale)+12)
 		s.bar(size, f.Scale)
 	}
 	canvas.Refresh(s.layer)

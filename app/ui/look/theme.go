@@ -25,6 +25,7 @@ const (
 const (
 	ColorInk    fyne.ThemeColorName = "understructure.ink"
 	ColorFaint  fyne.ThemeColorName = "understructure.faint"
+	ColorForm   fyne.ThemeColorName = "understructure.form"
 	ColorWanted fyne.ThemeColorName = "understructure.wanted"
 	ColorSkin   fyne.ThemeColorName = "understructure.skin"
 	ColorStrain fyne.ThemeColorName = "understructure.strain"
@@ -45,7 +46,7 @@ func Palette() picture.Palette {
 	c := func(n fyne.ThemeColorName) color.NRGBA {
 		return color.NRGBAModel.Convert(theme.Color(n)).(color.NRGBA)
 	}
-	return picture.Palette{Ink: c(ColorInk), Faint: c(ColorFaint), Wanted: c(ColorWanted), Skin: c(ColorSkin), Strain: c(ColorStrain), Slack: c(ColorSlack)}
+	return picture.Palette{Ink: c(ColorInk), Faint: c(ColorFaint), Form: c(ColorForm), Wanted: c(ColorWanted), Skin: c(ColorSkin), Strain: c(ColorStrain), Slack: c(ColorSlack)}
 }
 
 // shades are the colours of one variant.
@@ -130,7 +131,7 @@ func (l look) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 
 func pictureColour(p picture.Palette, n fyne.ThemeColorName) (color.Color, bool) {
 	c, ok := map[fyne.ThemeColorName]color.NRGBA{
-		ColorInk: p.Ink, ColorFaint: p.Faint, ColorWanted: p.Wanted, ColorSkin: p.Skin,
+		ColorInk: p.Ink, ColorFaint: p.Faint, ColorForm: p.Form, ColorWanted: p.Wanted, ColorSkin: p.Skin,
 		ColorStrain: p.Strain, ColorSlack: p.Slack,
 	}[n]
 	return c, ok

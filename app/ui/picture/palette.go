@@ -9,7 +9,8 @@ import (
 // well as in hue, so that eyes that see no red, no green or no colour at all tell them apart.
 type Palette struct {
 	Ink    color.NRGBA // outlines of the garment, tapes
-	Faint  color.NRGBA // form, rules, axes
+	Faint  color.NRGBA // rules, axes, words of lesser weight
+	Form   color.NRGBA // form and foam, seen through the mount
 	Wanted color.NRGBA // outline that the mount is meant to have
 	Skin   color.NRGBA // the mount where it sits as wanted
 	Strain color.NRGBA // the mount is larger than the garment
@@ -21,6 +22,7 @@ var (
 	Light = Palette{
 		Ink:    color.NRGBA{0x2c, 0x2a, 0x29, 0xff},
 		Faint:  color.NRGBA{0x8b, 0x84, 0x7c, 0xff},
+		Form:   color.NRGBA{0x6a, 0x62, 0x59, 0xff},
 		Wanted: color.NRGBA{0x2a, 0x85, 0x72, 0xff},
 		Skin:   color.NRGBA{0xe9, 0xdf, 0xcf, 0xff},
 		Strain: color.NRGBA{0xb5, 0x3a, 0x0c, 0xff},
@@ -29,6 +31,7 @@ var (
 	Dark = Palette{
 		Ink:    color.NRGBA{0xf0, 0xeb, 0xe2, 0xff},
 		Faint:  color.NRGBA{0x8d, 0x88, 0x82, 0xff},
+		Form:   color.NRGBA{0xd9, 0xcd, 0xb6, 0xff},
 		Wanted: color.NRGBA{0x7c, 0xe0, 0xc8, 0xff},
 		Skin:   color.NRGBA{0x90, 0x87, 0x79, 0xff},
 		Strain: color.NRGBA{0xff, 0x8a, 0x4c, 0xff},

@@ -192,7 +192,7 @@ func TestColoursAreToldApartWithoutHue(t *testing.T) {
 				}
 			}
 		}
-		for _, line := range []color.NRGBA{p.Ink, p.Faint, p.Strain, p.Wanted} {
+		for _, line := range []color.NRGBA{p.Ink, p.Faint, p.Strain, p.Wanted, p.Form} {
 			if c := contrast(line, ground); c < 3 {
 				t.Errorf("%v on %v has contrast %.2f, want 3", line, ground, c)
 			}

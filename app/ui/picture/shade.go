@@ -23,8 +23,8 @@ func (b *Body) Elevation(img *image.RGBA, v View, f Frame, p Palette) {
 	b.shade(img, v, f, p)
 	pen := newPen(img)
 	width := max(1, 1.1*f.Scale)
-	b.trace(pen, b.edges[Core][v], f, p.Faint, width, 4)
-	b.trace(pen, b.edges[Form][v], f, p.Faint, width, 4)
+	b.trace(pen, b.edges[Core][v], f, p.Form, width, 4)
+	b.trace(pen, b.edges[Form][v], f, p.Form, width, 4)
 	b.trace(pen, b.edges[Garment][v], f, p.Ink, 1.3*width, 0)
 }
 
