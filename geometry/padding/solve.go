@@ -221,12 +221,13 @@ func (s *solver) counts(i int) bool {
 // rather slack than strain. It goes gently, so as not to leave more slack than it must, and
 // looks farther up and down the longer that does not help.
 func (s *solver) lower() {
+	bare := s.around(s.m.Base.Displaced(s.m.Normals, func(int, int) float64 { return s.m.Cover }))
 	for round := range mostLowering {
 		got := s.tapes()
 		down := make([]float64, len(got))
 		for i := range got {
 			over := got[i] - s.want[i]
-			if over <= 0 || !s.counts(i) {
+			if over <= 0 || !s.counts(i) || bare[i] > s.want[i] { // no wadding to take away would help
 				continue
 			}
 			far := 1 + round/4
@@ -263,11 +264,14 @@ func (s *solver) shell() surface.Shell {
 	return s.m.Base.Displaced(s.m.Normals, func(i, j int) float64 { return s.wadding(i, j) + s.m.Cover })
 }
 
-// tapes cuts the mount level at every row of the wanted skin and measures round it. Where
-// the mount has no slice the tape is as wanted.
-func (s *solver) tapes() []float64 {
+// tapes cuts the mount level at every row of the wanted skin and measures round it.
+func (s *solver) tapes() []float64 { return s.around(s.shell()) }
+
+// around measures round a shell at every row of the wanted skin. Where it has no slice the
+// tape is as wanted.
+func (s *solver) around(shell surface.Shell) []float64 {
 	got := slices.Clone(s.want)
-	for i, ring := range s.shell().Outer(s.m.Wanted.Z) {
+	for i, ring := range shell.Outer(s.m.Wanted.Z) {
 		if ring != nil {
 			got[i] = section.Around(ring)
 		}
