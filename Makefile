@@ -3,7 +3,8 @@
 # make bench  the benchmarks
 # make fuzz   half a minute of hostile input for every decoder
 # make lint   gofmt, go vet, staticcheck
-# make pictures  the drawings in the README
+# make pictures     the drawings in the README
+# make screenshots  the pictures of the window in the README
 # make tools  install what a bare Debian or Ubuntu lacks (the targets above do it by themselves)
 
 DEMO := assets/demo-1872-bodice.json
@@ -14,7 +15,7 @@ WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr
 # For the tests: programs that read what we write, and were not written by us.
 JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin
 
-.PHONY: run test bench fuzz lint tools pictures
+.PHONY: run test bench fuzz lint tools pictures screenshots
 .DEFAULT_GOAL := run
 
 run:
@@ -51,3 +52,8 @@ pictures:
 
 tools:
 	@sh .ci/install $(WINDOW) $(JUDGES)
+
+screenshots:
+	@sh .ci/install $(WINDOW) xvfb xauth xdotool imagemagick
+	CGO_ENABLED=1 go build -o understructure ./cmd/understructure
+	.ci/screenshots ./understructure assets/pictures

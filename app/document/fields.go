@@ -1,6 +1,9 @@
 package document
 
 import (
+	"errors"
+	"slices"
+
 	"understructure/app/record"
 	"understructure/geometry/measure"
 )
@@ -11,14 +14,24 @@ type Place struct {
 	Fields []Field
 }
 
+// The places of bodices in a record, where there are readings that no mount can do without.
+const garmentPath, formPath = "garment.bodice.", "form.bodice."
+
+func needed(v *float64) error {
+	if v == nil {
+		return errors.New("no mount can be computed without this")
+	}
+	return nil
+}
+
 // Places lists what of r can be typed in, in the order in which one works.
 func Places(r record.Record) []Place {
-	garment := table("garment.bodice.", "", measure.Keys, func(r *record.Record) measure.Sheet { return r.Garment.Bodice })
+	garment := table(garmentPath, "", measure.Keys, func(r *record.Record) measure.Sheet { return r.Garment.Bodice })
 	garment = append(garment, table("garment.skirt.", "skirt", measure.Skirt, func(r *record.Record) measure.Sheet { return r.Garment.Skirt })...)
 	garment = append(garment, table("garment.sleeve.", "sleeve", measure.Sleeve, func(r *record.Record) measure.Sheet { return r.Garment.Sleeve })...)
 	places := []Place{{"Garment", garment}}
 	if r.Form != nil || r.Mount.Build == "padded" {
-		places = append(places, Place{"Form", table("form.bodice.", "", measure.Keys, formSheet)})
+		places = append(places, Place{"Form", table(formPath, "", measure.Keys, formSheet)})
 	}
 	return append(places, Place{"Mount", mount(r)})
 }
@@ -44,6 +57,9 @@ func table(path, group string, rows []measure.Measure, sheet func(*record.Record
 		}
 		if m.Degrees {
 			f.Kind = Slope
+		}
+		if bodice := path == garmentPath || path == formPath; bodice && slices.Contains(record.Required, m.Key) {
+			f.allow = needed
 		}
 		out = append(out, f)
 	}

@@ -70,7 +70,9 @@ func (d *Document) write(number int, path string, r record.Record) {
 	if number != d.safety.number {
 		return
 	}
-	if err := d.rooms.Save(path, r); err != nil {
+	err := d.rooms.Save(path, r)
+	var unfinished *record.Refusal // something that a record needs is still to be typed
+	if err != nil && !errors.As(err, &unfinished) {
 		d.rooms.Post(func() { d.Failed(err) })
 	}
 }

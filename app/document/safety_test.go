@@ -1,9 +1,12 @@
 package document
 
 import (
+	"errors"
 	"os"
 	"path/filepath"
 	"testing"
+
+	"understructure/app/record"
 )
 
 // copied waits until the safety copy is on disk.
@@ -91,5 +94,34 @@ func TestUndoingEverythingRemovesTheCopy(t *testing.T) {
 	}
 	if _, err := os.Stat(d.copyPath()); err == nil {
 		t.Error("there is a copy of work that was undone")
+	}
+}
+
+func TestARecordThatIsNotYetWholeIsNoFailure(t *testing.T) {
+	d := newDesk(t, echo)
+	d.Start("demo", dress())
+	d.computed(t)
+	said := 0
+	d.Failed = func(error) { said++ }
+	for _, c := range []struct {
+		refuse error
+		want   int
+	}{{&record.Refusal{Path: "form.bodice.bust_girth", Message: "must be given"}, 0}, {errors.New("the disk is full"), 1}} {
+		d.refuse = c.refuse
+		d.write(d.safety.number, d.copyPath(), d.Record())
+		for len(d.posts) > 0 {
+			d.next(t)
+		}
+		if said != c.want {
+			t.Errorf("%v: told %d times, want %d", c.refuse, said, c.want)
+		}
+	}
+}
+
+func TestWhatEveryMountNeedsCannotBeTakenOut(t *testing.T) {
+	for path, ok := range map[string]bool{"garment.bodice.waist_girth": false, "garment.bodice.hip_girth": true, "garment.skirt.waist_girth": true} {
+		if _, err := field(t, dress(), path).Read("", "cm"); (err == nil) != ok {
+			t.Errorf("%s may be empty: %v, want %v", path, err == nil, ok)
+		}
 	}
 }

@@ -3,6 +3,7 @@ package ui
 import (
 	"context"
 	"errors"
+	"net/url"
 	"path/filepath"
 
 	"fyne.io/fyne/v2"
@@ -52,8 +53,14 @@ func (w *Window) exportTo(folder string) {
 	}()
 }
 
+// stages says in a sentence what each stage of the work is doing.
+var stages = map[string]string{
+	"figure": "Drawing the figure", "mount": "Building the mount", "pieces": "Laying the pieces flat",
+	"fit": "Checking the fit", "done": "Computed", "writing": "Writing the files",
+}
+
 func (e *exporting) show(stage string, fraction float64) {
-	set(e.stage, stage)
+	set(e.stage, stages[stage])
 	e.bar.SetValue(fraction)
 }
 
@@ -64,6 +71,21 @@ func (w *Window) exported(e *exporting, folder string, err error) {
 	case err != nil:
 		w.failed(err)
 	default:
-		dialog.ShowInformation("Templates written", "Everything to print and cut is in\n"+folder, w.win)
+		w.written(folder)
 	}
+}
+
+// written says where everything is, and opens the folder if that is wanted.
+func (w *Window) written(folder string) {
+	d := dialog.NewConfirm("Templates written", "Everything to print and cut is in\n"+folder, func(yes bool) {
+		if !yes {
+			return
+		}
+		if err := w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(folder)}); err != nil {
+			w.failed(err)
+		}
+	}, w.win)
+	d.SetConfirmText("Open the folder")
+	d.SetDismissText("Close")
+	d.Show()
 }

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"math"
+
 	"understructure/app/document"
 	"understructure/app/record"
 	"understructure/app/ui/control"
@@ -58,6 +60,9 @@ func join(a, b string) string {
 	return a + "\n" + b
 }
 
+// fine is how finely a drawn length is shown, in millimetres: statistics know no better. Thicknesses stay as they are.
+var fine = map[string]float64{"mm": 1, "cm": 1, "in": 2.54}
+
 // measures puts fields, their values and what is said of them together.
 func (s said) measures(fields []document.Field, r record.Record) []control.Measure {
 	var out []control.Measure
@@ -67,6 +72,9 @@ func (s said) measures(fields []document.Field, r record.Record) []control.Measu
 			Unit: f.Kind.Word(r.Unit), Value: f.Get(r), Hint: s.words[f.Path], Warning: s.warnings[f.Path],
 		}
 		if v, ok := s.drawn[f.Path]; ok {
+			if f.Kind == document.Length && v > 10*fine[r.Unit] {
+				v = math.Round(v/fine[r.Unit]) * fine[r.Unit]
+			}
 			m.Drawn = &v
 		}
 		out = append(out, m)

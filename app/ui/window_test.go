@@ -351,7 +351,7 @@ func TestExportWritesAndSaysWhere(t *testing.T) {
 		t.Fatal(err)
 	}
 	b.untilOverlay(func(o fyne.CanvasObject) bool { return says(o, folder) })
-	b.press("OK")
+	b.press("Close")
 }
 
 func TestExportCanBeCancelled(t *testing.T) {

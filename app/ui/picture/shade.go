@@ -80,12 +80,18 @@ type row struct {
 }
 
 func newRow(width int) *row {
-	return &row{near: make([]float64, width), light: make([]float64, width)}
+	return &row{near: make([]float64, width), light: make([]float64, width), right: float64(width)}
+}
+
+// reach is the range of pixels that the slice touches.
+func (r *row) reach() (first, last int) {
+	return int(math.Floor(max(r.left, 0))), min(len(r.near), int(math.Floor(max(r.right, -1)))+1)
 }
 
 func (r *row) clear() {
-	for i := range r.near {
-		r.near[i] = math.Inf(-1)
+	first, last := r.reach()
+	for x := first; x < last; x++ {
+		r.near[x] = math.Inf(-1)
 	}
 	r.left, r.right = math.Inf(1), math.Inf(-1)
 }
@@ -121,9 +127,10 @@ func (r *row) fill(x0, x1, near0, near1, light0, light1 float64) {
 
 // paint lays the row on the image; pixels that the slice only partly covers are partly painted.
 func (r *row) paint(img *image.RGBA, y int, c color.NRGBA) {
-	for x, near := range r.near {
+	first, last := r.reach()
+	for x := first; x < last; x++ {
 		cover := min(float64(x+1), r.right) - max(float64(x), r.left)
-		if math.IsInf(near, -1) || cover <= 0 {
+		if math.IsInf(r.near[x], -1) || cover <= 0 {
 			continue
 		}
 		dim := 1 - shadow*(1-math.Max(0, r.light[x]))
