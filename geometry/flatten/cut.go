@@ -15,6 +15,8 @@ type cut struct {
 	source []int // the vertex of the original that each vertex came from
 	rim    []int // its boundary
 	darts  []Dart
+	kept   []tie
+	rough  bool
 }
 
 // whole is the patch as given, checked.

@@ -3,6 +3,7 @@ package flatten
 import (
 	"math"
 	"math/rand"
+	"slices"
 	"testing"
 
 	"understructure/geometry/shapetest"
@@ -36,7 +37,7 @@ func TestDartTakesStrainFromBust(t *testing.T) {
 		if gap := darted.Points[d.Left[0]].Dist(darted.Points[d.Right[0]]); gap < 20 {
 			t.Errorf("dart opens %.1f mm", gap)
 		}
-		near(t, "leg", d.Length, leg(darted.Points, d.Left, d.Apex), 0.001*d.Length)
+		near(t, "leg", d.Length, length(darted.Points, append(slices.Clone(d.Left), d.Apex)), 0.001*d.Length)
 		// Left lies to the left of the way in.
 		in := darted.Points[d.Apex].Sub(darted.Points[d.Right[0]])
 		if in.Cross(darted.Points[d.Left[0]].Sub(darted.Points[d.Right[0]])) <= 0 {

@@ -37,6 +37,7 @@ type sheet struct {
 	elements []element
 	area     float64
 	darts    []Dart // whose legs are to come out equal
+	kept     []tie  // runs that are to keep their length
 }
 
 func newSheet(p Patch) sheet {

@@ -114,6 +114,9 @@ func (sh sheet) coarse(th *thinner, x []plane.Point) (sheet, []int) {
 	for _, d := range sh.darts {
 		few.darts = append(few.darts, Dart{Left: th.renamed(d.Left, name), Right: th.renamed(d.Right, name), Apex: name[d.Apex]})
 	}
+	for _, k := range sh.kept {
+		few.kept = append(few.kept, tie{more: th.renamed(k.more, name), by: k.by})
+	}
 	for i, t := range th.tris {
 		if t[0] < 0 {
 			continue

@@ -47,6 +47,15 @@ type Strain struct {
 type Options struct {
 	Greatest float64 // strain above which a dart is opened; 0 means DefaultGreatest
 	MaxDarts int     // how many may be opened; 0 means none
+
+	// Rough leaves the strain where the first steps put it instead of making the greatest as small
+	// as can be: in a fifth of the time, for comparing one way of dividing a surface with another.
+	Rough bool
+
+	// Keep lists runs of vertices along edges of the patch, at least two each and no two
+	// sharing an edge, that are to be as long on the flat piece as on the surface: two pieces sewn together
+	// along such a run fit to a hundredth of a percent. A patch with Keep gets no darts.
+	Keep [][]int
 }
 
 // Lay lays p in the plane.
@@ -67,6 +76,11 @@ func Lay(p Patch, o Options) (Flat, error) {
 	if err != nil {
 		return Flat{}, err
 	}
+	for _, run := range o.Keep {
+		c.kept = append(c.kept, tie{more: run, by: p.length(run)})
+		o.MaxDarts = 0 // a slit would give the vertices of a run other names
+	}
+	c.rough = o.Rough
 	f, x, err := c.lay()
 	for len(c.darts) < o.MaxDarts && x != nil && (err != nil || f.Strain.Greatest > o.Greatest) {
 		d, ok := c.open(x)
@@ -86,8 +100,8 @@ func Lay(p Patch, o Options) (Flat, error) {
 // even then it returns the laid places, nil only if there are none.
 func (c cut) lay() (Flat, []plane.Point, error) {
 	sh := newSheet(c.patch)
-	sh.darts = c.darts
-	x, err := sh.spread(c.patch)
+	sh.darts, sh.kept = c.darts, c.kept
+	x, err := sh.spread(c.patch, c.rough)
 	if err != nil {
 		return Flat{}, nil, err
 	}

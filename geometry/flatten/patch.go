@@ -23,6 +23,15 @@ func (p Patch) Area() float64 {
 	return a
 }
 
+// length is that of a path of vertices on the surface.
+func (p Patch) length(path []int) float64 {
+	sum := 0.0
+	for i := 1; i < len(path); i++ {
+		sum += p.Points[path[i]].Dist(p.Points[path[i-1]])
+	}
+	return sum
+}
+
 func (p Patch) cross(t [3]int) space.Point {
 	a := p.Points[t[0]]
 	return p.Points[t[1]].Sub(a).Cross(p.Points[t[2]].Sub(a))

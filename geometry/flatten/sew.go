@@ -5,30 +5,24 @@ import (
 	"slices"
 
 	"gonum.org/v1/gonum/floats"
+	"gonum.org/v1/gonum/mat"
 
 	"understructure/geometry/plane"
 )
 
-// leg is the length of one leg of a dart on the flat piece.
-func leg(x []plane.Point, vertices []int, apex int) float64 {
+// length is that of a path on the flat piece.
+func length(x []plane.Point, path []int) float64 {
 	sum := 0.0
-	for i, v := range vertices {
-		w := apex
-		if i+1 < len(vertices) {
-			w = vertices[i+1]
-		}
-		sum += x[v].Dist(x[w])
+	for i := 1; i < len(path); i++ {
+		sum += x[path[i]].Dist(x[path[i-1]])
 	}
 	return sum
 }
 
-// pull adds to b how a leg's length changes as its vertices move.
-func pull(b []float64, x []plane.Point, vertices []int, apex int, sign float64) {
-	for i, v := range vertices {
-		w := apex
-		if i+1 < len(vertices) {
-			w = vertices[i+1]
-		}
+// pull adds to b how a path's length changes as its vertices move.
+func pull(b []float64, x []plane.Point, path []int, sign float64) {
+	for i := 1; i < len(path); i++ {
+		v, w := path[i-1], path[i]
 		u := x[v].Sub(x[w])
 		u = u.Mul(sign / u.Norm())
 		b[2*v], b[2*v+1] = b[2*v]+u.X, b[2*v+1]+u.Y
@@ -36,34 +30,61 @@ func pull(b []float64, x []plane.Point, vertices []int, apex int, sign float64) 
 	}
 }
 
-// sew changes a Newton step so that it makes the two legs of every dart equal, at the least
-// cost: with the Hessian H, which s holds decomposed, and the gradient c of the difference d between the legs it adds
-// H⁻¹c·(d − cᵀstep)/(cᵀH⁻¹c), Newton's step under a linear constraint. Several darts are
-// taken in turn, which converges since they hardly touch each other.
+// tie is a promise about lengths on the flat piece: that of the path more exceeds that of the
+// path less by so many millimetres. Between the legs of a dart it is 0; a run that keeps its length has no less.
+type tie struct {
+	more, less []int
+	by         float64
+}
+
+// ties are all promises that a sheet makes.
+func (sh sheet) ties() []tie {
+	var all []tie
+	for _, d := range sh.darts {
+		all = append(all, tie{more: append(slices.Clone(d.Left), d.Apex), less: append(slices.Clone(d.Right), d.Apex)})
+	}
+	return append(all, sh.kept...)
+}
+
+// broken is by how much the promise is not kept.
+func (t tie) broken(x []plane.Point) float64 { return length(x, t.more) - length(x, t.less) - t.by }
+
+// sew changes a Newton step so that it keeps every tie, at the least cost: with the Hessian
+// H, which s holds decomposed, the gradients C of the ties and what they are broken by, d, it adds H⁻¹C·λ,
+// where CᵀH⁻¹C·λ = d − Cᵀstep: Newton's step under linear constraints.
 func (sh sheet) sew(s *solver, x []plane.Point, step []float64) {
-	type seam struct {
-		c, w             []float64
-		diff, compliance float64
+	ties := sh.ties()
+	if len(ties) == 0 {
+		return
 	}
-	seams := make([]seam, len(sh.darts))
-	for i, d := range sh.darts {
-		c := make([]float64, len(step))
-		pull(c, x, d.Left, d.Apex, 1)
-		pull(c, x, d.Right, d.Apex, -1)
-		w := slices.Clone(c)
-		s.solve(w)
-		seams[i] = seam{c, w, leg(x, d.Left, d.Apex) - leg(x, d.Right, d.Apex), floats.Dot(c, w)}
+	c, w := make([][]float64, len(ties)), make([][]float64, len(ties))
+	rest := mat.NewVecDense(len(ties), nil)
+	for i, t := range ties {
+		c[i] = make([]float64, len(step))
+		pull(c[i], x, t.more, 1)
+		pull(c[i], x, t.less, -1)
+		w[i] = slices.Clone(c[i])
+		s.solve(w[i])
+		rest.SetVec(i, t.broken(x)-floats.Dot(c[i], step))
 	}
-	for range 3 * len(seams) {
-		for _, m := range seams {
-			floats.AddScaled(step, (m.diff-floats.Dot(m.c, step))/m.compliance, m.w)
+	compliance := mat.NewSymDense(len(ties), nil)
+	for i := range ties {
+		for j := range i + 1 {
+			compliance.SetSym(i, j, floats.Dot(c[i], w[j]))
 		}
+	}
+	var chol mat.Cholesky
+	if !chol.Factorize(compliance) || chol.SolveVecTo(rest, rest) != nil {
+		return // two ties that contradict each other
+	}
+	for i := range ties {
+		floats.AddScaled(step, rest.AtVec(i), w[i])
 	}
 }
 
-// join moves x so that the legs become equal, keeping the energy as low as that allows.
+// join moves x so that every tie is kept, keeping the energy as low as that allows.
 func (sh sheet) join(s *solver, x []plane.Point) {
-	if len(sh.darts) == 0 {
+	if len(sh.darts)+len(sh.kept) == 0 {
 		return
 	}
 	if _, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(supple{}, x, l) }, hold, nil); !ok {
@@ -81,7 +102,7 @@ func (sh sheet) join(s *solver, x []plane.Point) {
 // measure notes the lengths of the legs.
 func (c cut) measure(x []plane.Point) {
 	for i, d := range c.darts {
-		l, r := leg(x, d.Left, d.Apex), leg(x, d.Right, d.Apex)
+		l, r := length(x, append(slices.Clone(d.Left), d.Apex)), length(x, append(slices.Clone(d.Right), d.Apex))
 		c.darts[i].Length, c.darts[i].Mismatch = (l+r)/2, math.Abs(l-r)/((l+r)/2)
 	}
 }

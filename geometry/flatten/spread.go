@@ -10,15 +10,15 @@ import (
 // exact is the greatest strain below which a patch counts as developable.
 const exact = 1e-7
 
-// spread lays a patch: conformally, then supple, then with its strain made even.
-func (sh sheet) spread(p Patch) ([]plane.Point, error) {
+// spread lays a patch: conformally, then supple, then, unless that is enough, with its strain made even.
+func (sh sheet) spread(p Patch, rough bool) ([]plane.Point, error) {
 	s := newSolver(sh, p.Points)
 	x, err := sh.conformal(s, p)
 	if err != nil {
 		return nil, err
 	}
 	x = sh.slacken(s, x)
-	if sh.greatest(x) < exact {
+	if rough || sh.greatest(x) < exact {
 		return x, nil
 	}
 	return sh.even(s, x), nil

@@ -21,11 +21,14 @@ type thinner struct {
 	gone   []removal
 }
 
-// thinned takes out vertices until about goal are left; the ends of darts stay.
+// thinned takes out vertices until about goal are left; the ends of darts and of kept runs stay.
 func thinned(sh sheet, x []plane.Point, goal int) *thinner {
 	th := newThinner(sh.elements, x)
 	for _, d := range sh.darts {
 		th.fixed[d.Apex], th.fixed[d.Left[0]], th.fixed[d.Right[0]] = true, true, true
+	}
+	for _, k := range sh.kept {
+		th.fixed[k.more[0]], th.fixed[k.more[len(k.more)-1]] = true, true
 	}
 	out := make([]bool, len(x))
 	for left := len(x); left > goal; {
