@@ -1,0 +1,145 @@
+package cover
+
+import (
+	"math"
+	"slices"
+
+	"understructure/geometry/flatten"
+	"understructure/geometry/padding"
+)
+
+// narrowest is the least number of columns in a panel, and mostPanels how many a zone is
+// divided into at most: more would be patchwork.
+const narrowest, mostPanels = 3 * columnStep, 7
+
+// Divide cuts a zone into panels that lie flat with no more than the greatest strain given, as
+// far as mostPanels and narrowest let it, and tries to do with few: the panel that strains most
+// gets the one full seam, upright or at a level, that takes most strain away, until none strains too much;
+// then a seam that turns out to be needless is taken out again. (A dart would not do: round
+// a waist the curvature is negative.)
+func (c Cover) Divide(z padding.Zone, greatest float64) []padding.Zone {
+	d := divider{c, greatest, map[padding.Zone]float64{}}
+	zones := []padding.Zone{z}
+	for len(zones) < mostPanels {
+		i := d.worst(zones)
+		if i < 0 {
+			break
+		}
+		zones = slices.Replace(zones, i, i+1, d.best(zones[i])...)
+	}
+	return d.joined(zones)
+}
+
+// worst is the panel that strains most of those that strain too much and can be divided, −1
+// where there is none.
+func (d divider) worst(zones []padding.Zone) int {
+	worst, most := -1, d.greatest
+	for i, z := range zones {
+		if s := d.strain(z); s > most && len(d.seams(z)) > 0 {
+			worst, most = i, s
+		}
+	}
+	return worst
+}
+
+// divider remembers how much zones strain.
+type divider struct {
+	Cover
+	greatest float64
+	known    map[padding.Zone]float64
+}
+
+// strain is the greatest strain with which a zone lies flat; where that is clearly too much,
+// as a coarse panel has it.
+func (d divider) strain(z padding.Zone) float64 {
+	s, ok := d.known[z]
+	if !ok {
+		const clearly = 1.5
+		if s = strain(d.panel(z, coarse)); s < clearly*d.greatest {
+			s = strain(d.panel(z, 1))
+		}
+		d.known[z] = s
+	}
+	return s
+}
+
+func strain(p padding.Patch) float64 {
+	f, err := flatten.Lay(p.Mesh, flatten.Options{})
+	if err != nil {
+		return math.Inf(1)
+	}
+	return f.Strain.Greatest
+}
+
+// best is the pair of panels that a zone, not too small, is best divided into.
+func (d divider) best(z padding.Zone) []padding.Zone {
+	pairs := d.seams(z)
+	best, least := 0, math.Inf(1)
+	for i, pair := range pairs {
+		if w := d.work(pair[0]) + d.work(pair[1]); w < least {
+			best, least = i, w
+		}
+	}
+	return pairs[best][:]
+}
+
+// joined takes out every seam between two whole sides without which the panel still lies flat.
+func (d divider) joined(zones []padding.Zone) []padding.Zone {
+	for a := 0; a < len(zones); a++ {
+		for b := 0; b < len(zones); b++ {
+			if z, ok := together(zones[a], zones[b]); ok && d.strain(z) <= d.greatest {
+				zones[a] = z
+				zones = slices.Delete(zones, b, b+1)
+				a, b = 0, -1
+			}
+		}
+	}
+	return zones
+}
+
+// together is the zone that two make, where they share a whole side.
+func together(a, b padding.Zone) (padding.Zone, bool) {
+	switch {
+	case a.From == b.From && a.To == b.To && a.Hi == b.Lo:
+		a.Hi = b.Hi
+	case a.Lo == b.Lo && a.Hi == b.Hi && a.To == b.From:
+		a.To = b.To
+	default:
+		return a, false
+	}
+	return a, true
+}
+
+// coarse is how many rows and columns at a time places for a seam are compared with.
+const coarse = 2
+
+// work is what strain is left in a panel: its square, over the area. Of two seams that leave the
+// same greatest strain the one is better that leaves less of it.
+func (c Cover) work(z padding.Zone) float64 {
+	p := c.panel(z, coarse).Mesh
+	f, err := flatten.Lay(p, flatten.Options{Rough: true})
+	if err != nil {
+		return math.Inf(1)
+	}
+	return f.Strain.P95 * f.Strain.P95 * p.Area()
+}
+
+// seams are the ways of dividing a zone in two: at every second column, and at every level.
+func (c Cover) seams(z padding.Zone) [][2]padding.Zone {
+	var all [][2]padding.Zone
+	for j := z.From + narrowest; j <= z.To-narrowest; j += columnStep {
+		if (j-z.From)%(coarse*columnStep) == 0 {
+			a, b := z, z
+			a.To, b.From = j, j
+			all = append(all, [2]padding.Zone{a, b})
+		}
+	}
+	for _, h := range c.levels {
+		if h > z.Lo+1e-6 && h < z.Hi-1e-6 {
+			a, b := z, z
+			a.Hi, b.Lo = h, h
+			all = append(all, [2]padding.Zone{a, b})
+		}
+	}
+	return all
+}
