@@ -295,6 +295,10 @@ func TestWaddingsStayInOrder(t *testing.T) {
 func TestAPaddedBuildAsksForTheForm(t *testing.T) {
 	r := dress()
 	r.Mount.Build = "padded"
+	r.Garment.Bodice[measure.BustGirth], r.Garment.Bodice[measure.BackWaist] = 840, 380
+	if m := Missing(r); len(m) != 1 || m[0].Name != "Form" || len(m[0].Fields) != len(record.Required) {
+		t.Errorf("missing is %v, want what every form needs", m)
+	}
 	waist := field(t, r, "form.bodice.waist_girth")
 	if waist.Get(r) != nil || r.Form != nil {
 		t.Error("looking at the form made one")

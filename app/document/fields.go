@@ -36,6 +36,23 @@ func Places(r record.Record) []Place {
 	return append(places, Place{"Mount", mount(r)})
 }
 
+// Missing lists what must still be given before a mount can be computed, by place.
+func Missing(r record.Record) []Place {
+	var out []Place
+	for _, place := range Places(r) {
+		if place.Name == "Form" && r.Mount.Build != "padded" {
+			continue
+		}
+		place.Fields = slices.DeleteFunc(place.Fields, func(f Field) bool {
+			return f.Get(r) != nil || f.allow == nil || f.allow(nil) == nil
+		})
+		if len(place.Fields) > 0 {
+			out = append(out, place)
+		}
+	}
+	return out
+}
+
 // formSheet is where the form's measurements are kept; a record that had no form gets one.
 func formSheet(r *record.Record) measure.Sheet {
 	if r.Form == nil {

@@ -159,4 +159,5 @@ func (w *Window) showNotices() {
 	d := dialog.NewCustom("To know before cutting", "Close", container.NewVScroll(box), w.win)
 	d.Resize(fyne.NewSize(640, 420))
 	d.Show()
+	w.onEscape(d.Hide)
 }

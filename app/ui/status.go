@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -9,6 +10,8 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"understructure/app/document"
+	"understructure/app/record"
 	"understructure/patterns/plan"
 )
 
@@ -36,15 +39,18 @@ func newStatus(export func()) *status {
 	return s
 }
 
-// show tells what a plan comes to, with lengths in the unit u, or why there is none.
-func (s *status) show(p plan.Plan, err error, busy bool, u string) {
+// show tells what the plan of a record comes to, or why there is none.
+func (s *status) show(p plan.Plan, err error, busy bool, r record.Record) {
 	s.work(busy)
 	if busy && err == nil && len(p.Levels) == 0 {
 		return
 	}
-	text, importance := verdict(p, u)
+	text, importance := verdict(p, r.Unit)
 	if err != nil {
 		text, importance = err.Error(), widget.WarningImportance
+		if lacks := lacks(r); lacks != "" {
+			text = lacks
+		}
 	}
 	if s.verdict.Importance != importance {
 		s.verdict.Importance = importance
@@ -52,6 +58,22 @@ func (s *status) show(p plan.Plan, err error, busy bool, u string) {
 	}
 	set(s.verdict, text)
 	s.count(len(p.Warnings))
+}
+
+// lacks says what must still be typed; "" when nothing is missing.
+func lacks(r record.Record) string {
+	var parts []string
+	for _, place := range document.Missing(r) {
+		var labels []string
+		for _, f := range place.Fields {
+			labels = append(labels, f.Label)
+		}
+		parts = append(parts, "of the "+strings.ToLower(place.Name)+" "+strings.Join(labels, ", "))
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "Still needed: " + strings.Join(parts, "; ") + "."
 }
 
 func (s *status) work(busy bool) {

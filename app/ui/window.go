@@ -124,7 +124,7 @@ func (w *Window) changed() {
 
 func (w *Window) computed() {
 	p, err := w.doc.Plan()
-	w.status.show(p, err, w.doc.Busy(), w.doc.Record().Unit)
+	w.status.show(p, err, w.doc.Busy(), w.doc.Record())
 	if len(p.Levels) > 0 {
 		w.figure.show(p, w.doc.Record().Unit)
 	}

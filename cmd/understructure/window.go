@@ -4,9 +4,11 @@ package main
 
 import (
 	"context"
+	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
@@ -34,15 +36,32 @@ func openWindow(path string) error {
 	}
 	a := app.NewWithID("museum.understructure")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
-	w := ui.New(a, ui.Options{
+	w, err := newWindow(a, ui.Options{
 		Version: version, Terms: terms,
 		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.Load, Save: record.Save, Scratch: scratch()},
 		File:   path,
 		Demos:  demos,
 		Export: export,
 	})
+	if err != nil {
+		return err
+	}
 	w.ShowAndRun()
 	return nil
+}
+
+// newWindow makes the window. The toolkit panics where the display that the environment names does not answer.
+func newWindow(a fyne.App, o ui.Options) (w *ui.Window, err error) {
+	defer func() {
+		switch p := recover(); {
+		case p == nil:
+		case strings.Contains(fmt.Sprint(p), "GLFW library is not initialized"):
+			err = exit{noWindow, "the display does not answer; the verbs templates, fit and measuring-sheet need none (see --help)"}
+		default:
+			panic(p)
+		}
+	}()
+	return ui.New(a, o), nil
 }
 
 // terms are those of what others made and the program carries inside itself.
