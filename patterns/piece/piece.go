@@ -2,7 +2,11 @@
 // It does not know how a piece came about, nor the paper it is printed on.
 package piece
 
-import "understructure/geometry/plane"
+import (
+	"slices"
+
+	"understructure/geometry/plane"
+)
 
 // Piece is one flat template at true size, in millimetres, y up the figure.
 type Piece struct {
@@ -12,7 +16,7 @@ type Piece struct {
 	Count     int          `json:"count"`     // how many to cut
 	Layer     int          `json:"layer"`     // order of laying, from 1 inside; slices count from the bottom
 	Thickness float64      `json:"thickness"` // of the material
-	Outline   plane.Ring   `json:"outline"`   // the cut line, counter-clockwise, dart openings included
+	Outline   plane.Ring   `json:"outline"`   // the finished edge, counter-clockwise, dart openings included: the cut line, or with an Allowance the seam line
 	Holes     []plane.Ring `json:"holes"`     // clockwise
 	Marks     []Mark       `json:"marks"`
 	Strain    float64      `json:"strain"` // greatest stretch or squeeze of any edge when laid flat, as a fraction
@@ -31,17 +35,37 @@ func (p Piece) Area() float64 {
 // Kind says what a mark is for.
 type Kind string
 
+// Closed reports whether the last point of such a mark joins the first.
+func (k Kind) Closed() bool { return k == InnerOutline || k == Allowance }
+
+// CutLine is the line to cut along: the allowance where there is one, else the outline.
+func (p Piece) CutLine() plane.Ring {
+	for _, m := range p.Marks {
+		if m.Kind == Allowance {
+			return m.Points
+		}
+	}
+	return p.Outline
+}
+
+// Sewn reports whether the outline is a seam line, with an allowance to cut outside it.
+func (p Piece) Sewn() bool {
+	return slices.ContainsFunc(p.Marks, func(m Mark) bool { return m.Kind == Allowance })
+}
+
 // The kinds of marks.
 const (
 	LevelLine    Kind = "level"        // where a level crosses the piece; Label names it
 	CentreFront  Kind = "centre-front" // balance line
 	CentreBack   Kind = "centre-back"
 	Side         Kind = "side"
-	Up           Kind = "up"      // an arrow: two points, tail and head
-	Feather      Kind = "feather" // an edge to be thinned so that it does not print through
-	Pin          Kind = "pin"     // centre of an alignment pin: one point
-	InnerOutline Kind = "inner"   // the smaller outline of a carved or bevelled slice, closed
-	Dart         Kind = "dart"    // the two legs of a dart, apex in the middle: three points
+	Up           Kind = "up"        // an arrow: two points, tail and head
+	Feather      Kind = "feather"   // an edge to be thinned so that it does not print through
+	Pin          Kind = "pin"       // centre of an alignment pin: one point
+	InnerOutline Kind = "inner"     // the smaller outline of a carved or bevelled slice, closed
+	Dart         Kind = "dart"      // the two legs of a dart, apex in the middle: three points
+	Allowance    Kind = "allowance" // the cut line outside the outline, which is then the seam line; closed
+	Notch        Kind = "notch"     // where two sewn edges meet: from the seam line outward, two points
 )
 
 // Mark is a point, a line or an arrow on a piece, with words where it needs them.
