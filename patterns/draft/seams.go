@@ -34,9 +34,9 @@ func (p part) edgeOf(i int) edge {
 }
 
 // join writes down, for every piece, which stretches of its outline meet which neighbour in
-// the same layer, or itself along a dart. Wadding is butted and caught with herringbone. Where
+// the same layer, or itself along a dart. Wadding is butted and caught with herringbone, a cover sewn. Where
 // only one side was drawn, its neighbour across the middle is its own like.
-func join(pieces []piece.Piece, parts []part, oneSide bool) {
+func join(pieces []piece.Piece, parts []part, kind string, oneSide bool) {
 	owners := map[edge][]int{}
 	for i, p := range parts {
 		for k := range p.flat.Boundary {
@@ -45,16 +45,16 @@ func join(pieces []piece.Piece, parts []part, oneSide bool) {
 		}
 	}
 	for i, p := range parts {
-		pieces[i].Seams = seams(i, p, parts, owners, oneSide)
+		pieces[i].Seams = seams(i, p, parts, owners, kind, oneSide)
 	}
 }
 
 // seams walks the outline once and gathers the stretches that have the same neighbour.
-func seams(self int, p part, parts []part, owners map[edge][]int, oneSide bool) []piece.Seam {
+func seams(self int, p part, parts []part, owners map[edge][]int, usual string, oneSide bool) []piece.Seam {
 	var out []piece.Seam
 	before := ""
 	for k := range p.flat.Boundary {
-		to, kind := "", "butt"
+		to, kind := "", usual
 		if n := neighbour(self, owners[p.edgeOf(k)]); n >= 0 {
 			to = parts[n].id
 			if n == self {

@@ -111,7 +111,7 @@ func Wadding(ctx context.Context, m padding.Mount, zones func(l padding.Layer) [
 			Marks: marks(p.flat, p.patch, lines),
 		}
 	}
-	join(pieces, parts, symmetric)
+	join(pieces, parts, "butt", symmetric)
 	if symmetric {
 		pieces = both(pieces)
 	}
