@@ -14,6 +14,7 @@ var (
 	markPen   = drawing.Pen{Width: 0.25}
 	centrePen = drawing.Pen{Width: 0.25, Dash: []float64{8, 1.5, 1, 1.5}} // chain line, as ISO 128-2 has it for axes
 	innerPen  = drawing.Pen{Width: 0.3, Dash: []float64{3, 1.5}}
+	sewPen    = drawing.Pen{Width: 0.3, Dash: []float64{6, 2}}
 	leaderPen = drawing.Pen{Width: 0.18, Colour: drawing.Grey}
 )
 
@@ -30,11 +31,14 @@ const (
 // Draw draws the item's piece, its marks and its words.
 func (it Item) Draw(c drawing.Canvas) {
 	c.On(drawing.Cut)
-	it.line(c, it.Piece.Outline, true, cutPen)
+	it.line(c, it.Piece.CutLine(), true, cutPen)
 	for _, h := range it.Piece.Holes {
 		it.line(c, h, true, cutPen)
 	}
 	c.On(drawing.Marks)
+	if it.Piece.Sewn() {
+		it.line(c, it.Piece.Outline, true, sewPen)
+	}
 	for _, m := range it.Piece.Marks {
 		it.mark(c, m)
 	}
@@ -68,6 +72,7 @@ func (it Item) line(c drawing.Canvas, points []plane.Point, closed bool, pen dra
 
 func (it Item) mark(c drawing.Canvas, m piece.Mark) {
 	switch m.Kind {
+	case piece.Allowance: // drawn with the other lines to cut
 	case piece.Pin:
 		it.pin(c, m.Points)
 	case piece.Up:
@@ -79,6 +84,9 @@ func (it Item) mark(c drawing.Canvas, m piece.Mark) {
 	case piece.InnerOutline:
 		it.line(c, m.Points, true, innerPen)
 	case piece.CentreFront, piece.CentreBack, piece.Side:
+		if it.Piece.Sewn() {
+			return // a balance line is a seam there, and drawn as one
+		}
 		it.line(c, m.Points, false, centrePen)
 	default:
 		it.line(c, m.Points, false, markPen)

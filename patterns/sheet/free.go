@@ -75,7 +75,7 @@ func (f *free) markUp(pc piece.Piece, m piece.Mark) {
 			f.take(tail.Lerp(tip, 0.5), d.Norm(), 2*arrowHalf+1.5, math.Atan2(d.Y, d.X))
 		}
 	default:
-		f.trace(m.Points, m.Kind == piece.InnerOutline, covered)
+		f.trace(m.Points, m.Kind.Closed(), covered)
 	}
 }
 

@@ -49,13 +49,18 @@ func labelWithin(pc piece.Piece, box drawing.Box, quarter bool) Label {
 	return l
 }
 
-// written places the words of the marks and then the piece's own; false where there is no room for
+// written places the words of the marks and seams and then the piece's own; false where there is no room for
 // more of those than the heading.
 func written(pc piece.Piece, box drawing.Box, quarter bool) (Label, bool) {
 	f := newFree(pc, box, turnOf(quarter))
 	var l Label
 	for _, m := range pc.Marks {
 		if w, ok := f.onMark(m); ok {
+			l.Words = append(l.Words, w)
+		}
+	}
+	for _, s := range pc.Seams {
+		if w, ok := f.onSeam(s); ok {
 			l.Words = append(l.Words, w)
 		}
 	}
@@ -73,6 +78,9 @@ func lines(pc piece.Piece) []string {
 	all := []string{pc.ID, pc.Name, material(pc)}
 	if s := pc.Strain * 100; s >= 0.05 {
 		all = append(all, fmt.Sprintf("laid flat with %.1f %% strain", s))
+	}
+	if pc.Sewn() {
+		all = append(all, "cut the outer line, sew the broken one")
 	}
 	var kept []string
 	for i, s := range all {
@@ -179,8 +187,23 @@ func (f *free) onMark(m piece.Mark) (drawing.Word, bool) {
 				return w, true
 			}
 		}
-		for _, run := range f.box.Cut(m.Points, m.Kind == piece.InnerOutline) {
+		for _, run := range f.box.Cut(m.Points, m.Kind.Closed()) {
 			if w, ok := f.along(run, text, size, clearOf[m.Kind]); ok {
+				return w, true
+			}
+		}
+	}
+	return drawing.Word{}, false
+}
+
+// onSeam says along a sewn seam what it is sewn to.
+func (f *free) onSeam(s piece.Seam) (drawing.Word, bool) {
+	if s.Kind != "sewn" {
+		return drawing.Word{}, false
+	}
+	for _, size := range markSizes {
+		for _, run := range f.box.Cut(s.Points, false) {
+			if w, ok := f.along(run, fonts.Readable("to "+s.To), size, 0); ok {
 				return w, true
 			}
 		}

@@ -147,7 +147,7 @@ func reaches(pc piece.Piece, quarter bool, box drawing.Box) bool {
 		}
 	}
 	for _, m := range pc.Marks {
-		if len(own.Cut(m.Points, false)) > 0 {
+		if len(own.Cut(m.Points, m.Kind.Closed())) > 0 {
 			return true
 		}
 	}
