@@ -174,6 +174,24 @@ func (j *judge) pieces() {
 			j.hole(p, h)
 		}
 	}
+	j.seams()
+}
+
+// seams: what is sewn together is equally long, to 0.05 %.
+func (j *judge) seams() {
+	length := map[[2]string]float64{}
+	for _, p := range j.p.Pieces {
+		for _, s := range p.Seams {
+			if s.Kind == "sewn" {
+				length[[2]string{p.ID, s.To}] += s.Length
+			}
+		}
+	}
+	for ends, l := range length {
+		if back := length[[2]string{ends[1], ends[0]}]; !(math.Abs(l/back-1) <= 0.0005) {
+			j.find("sewn edges are equally long", l-back, "%s to %s", ends[0], ends[1])
+		}
+	}
 }
 
 func (j *judge) hole(p piece.Piece, h plane.Ring) {
@@ -190,7 +208,7 @@ func (j *judge) hole(p piece.Piece, h plane.Ring) {
 
 // volumes: the pieces fill the space that they are meant to fill.
 func (j *judge) volumes() {
-	for _, name := range []string{"wadding", "slices"} {
+	for _, name := range []string{"wadding", "slices", "cover"} {
 		v, ok := j.p.Volumes[name]
 		if !ok {
 			continue

@@ -8,8 +8,10 @@ import (
 	"fmt"
 
 	"understructure/app/record"
+	"understructure/geometry/cover"
 	"understructure/geometry/measure"
 	"understructure/patterns/draft"
+	"understructure/patterns/piece"
 	"understructure/patterns/plan"
 )
 
@@ -87,7 +89,36 @@ func (j *job) cut(ctx context.Context) error {
 		pieces = append(draft.Slices(j.slices, j.stock.Plank.Thickness, j.stock.Plank.Pole, lines), pieces...)
 	}
 	j.pieces = pieces
+	if j.stock.Cover == 0 {
+		return nil
+	}
+	panels, err := draft.Cover(ctx, j.cover(lines), j.mount.Symmetric(), 1+lastLayer(pieces), lines)
+	if err != nil {
+		return fmt.Errorf("pipeline: %w", err)
+	}
+	j.pieces = append(j.pieces, panels...)
 	return nil
+}
+
+// cover is drawn over the mount from hip to neck base, with a row at every level marked.
+func (j *job) cover(lines []draft.Line) cover.Cover {
+	var levels []float64
+	for _, l := range lines {
+		levels = append(levels, l.Height)
+	}
+	b := j.bands()
+	return cover.Over(j.mount.Built, j.stock.Cover, b.Hip, b.Neck, levels...)
+}
+
+// lastLayer is the number of the wadding laid last, 0 where there is none.
+func lastLayer(pieces []piece.Piece) int {
+	last := 0
+	for _, p := range pieces {
+		if isWadding(p) {
+			last = max(last, p.Layer)
+		}
+	}
+	return last
 }
 
 // lines are the levels marked on pieces.

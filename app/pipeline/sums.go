@@ -29,6 +29,9 @@ func (j *job) volumes() map[string]plan.Volume {
 	b := j.bands()
 	space := j.mount.Built.Volume(b.Hip, b.Neck) - j.coverVolume() - j.mount.Base.Volume(b.Hip, b.Neck)
 	out := map[string]plan.Volume{"wadding": {Space: space, Pieces: volume(j.pieces, isWadding)}}
+	if j.stock.Cover > 0 {
+		out["cover"] = plan.Volume{Space: j.coverVolume(), Pieces: volume(j.pieces, isCover)}
+	}
 	if j.slices != nil {
 		out["slices"] = j.slicesVolume()
 	}
@@ -53,6 +56,7 @@ func (j *job) coverVolume() float64 {
 }
 
 func isSlice(p piece.Piece) bool   { return p.ID[0] == 'S' }
+func isCover(p piece.Piece) bool   { return p.ID[0] == 'C' }
 func isWadding(p piece.Piece) bool { return p.ID[0] == 'L' }
 
 func volume(ps []piece.Piece, of func(piece.Piece) bool) float64 {
