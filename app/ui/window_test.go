@@ -424,3 +424,48 @@ func TestTabsStayWhileOneTypes(t *testing.T) {
 		t.Error("typing rebuilt the tabs")
 	}
 }
+
+func TestKeysOfTheMenuWaitWhileSomethingIsAsked(t *testing.T) {
+	b := newBench(t)
+	b.retype(waist, "66")
+	b.leave(func() {})
+	asked := b.win.Canvas().Overlays().Top()
+	b.menuItem("Save as").Action()
+	b.menuItem("Undo").Action()
+	if b.win.Canvas().Overlays().Top() != asked || !b.doc.Dirty() {
+		t.Error("the menu acted behind a question")
+	}
+	b.win.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if b.win.Canvas().Overlays().Top() != nil || b.ask {
+		t.Error("Escape does not take the question away")
+	}
+}
+
+func TestAPaddedBuildSaysWhatTheFormLacks(t *testing.T) {
+	b := newBench(t)
+	b.start(b.options.Demos[1])
+	b.settle()
+	b.places.choices[0].pick.SetSelected("padded")
+	b.settle()
+	if names := strings.Join(b.places.names, " "); names != "Garment Form Mount" {
+		t.Errorf("places %s, want a form to type in", names)
+	}
+	if got := lacks(b.doc.Record()); !strings.HasPrefix(got, "Still needed: of the form bust girth") {
+		t.Errorf("what is needed is said as %q", got)
+	}
+}
+
+func TestAFileIsShownAtFirstWithoutTheDemo(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "dress.json")
+	if err := record.Save(path, other()); err != nil {
+		t.Fatal(err)
+	}
+	w := New(test.NewTempApp(t), Options{
+		File: path, Demos: []Demo{{"Demonstration", dress()}},
+		Rooms: document.Rooms{Compute: round, Load: record.Load, Save: record.Save, Post: func(func()) {}},
+	})
+	t.Cleanup(w.doc.Close)
+	if w.name() != "dress.json" {
+		t.Errorf("%q is open", w.name())
+	}
+}

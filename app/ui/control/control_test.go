@@ -286,3 +286,22 @@ func TestAValueChangedElsewhereReachesAnEntryInUse(t *testing.T) {
 		t.Errorf("after undo the entry says %q, want 62", e.Text)
 	}
 }
+
+func TestTheFirstClickSelectsAndTheSecondPutsTheCursor(t *testing.T) {
+	l, _ := shownMeasures(t)
+	e := l.rows[1].entry
+	click := func() {
+		ev := &desktop.MouseEvent{Button: desktop.MouseButtonPrimary, PointEvent: fyne.PointEvent{Position: fyne.NewPos(10, 10)}}
+		e.MouseDown(ev)
+		e.MouseUp(ev)
+		test.Tap(e)
+	}
+	click()
+	if e.SelectedText() != "62" {
+		t.Errorf("the first click selects %q, want the whole value", e.SelectedText())
+	}
+	click()
+	if e.SelectedText() != "" {
+		t.Errorf("after the second click %q is still selected", e.SelectedText())
+	}
+}
