@@ -204,3 +204,10 @@ func equalSeams(t *testing.T, c Cover, zones []padding.Zone, most float64) {
 		near(t, "one edge of a seam over the other", l[0]/l[1], 1, 0.0005)
 	}
 }
+
+func BenchmarkDivide(b *testing.B) {
+	c := Over(corseted(), 1, 20, 540, 215, 400)
+	for b.Loop() {
+		c.Divide(c.Zone("front", 0, quarter), 0.012)
+	}
+}
