@@ -283,92 +283,6 @@ func TestAnotherUnitAndAnotherBuild(t *testing.T) {
 	b.entry("mount.plank.thickness")
 }
 
-func TestLeavingAsksAboutUnsavedChanges(t *testing.T) {
-	b := newBench(t)
-	left := 0
-	b.leave(func() { left++ })
-	if left != 1 {
-		t.Error("nothing to save, yet one is asked")
-	}
-	b.retype(waist, "66")
-	b.leave(func() { left++ })
-	b.press("Cancel")
-	b.leave(func() { left++ })
-	b.press("Don't save")
-	if left != 2 {
-		t.Errorf("left %d times, want 2: not on Cancel, once on Don't save", left)
-	}
-	path := filepath.Join(t.TempDir(), "dress.json")
-	if err := b.doc.SaveAs(path); err != nil {
-		t.Fatal(err)
-	}
-	b.retype(waist, "67")
-	b.leave(func() { left++ })
-	b.press("Save")
-	r, err := record.Load(path)
-	if left != 3 || err != nil || r.Garment.Bodice[measure.WaistGirth] != 670 {
-		t.Errorf("left %d times, file has waist %v, %v; want 3, 670", left, r.Garment.Bodice[measure.WaistGirth], err)
-	}
-}
-
-func TestSaveAsAsksBeforeReplacing(t *testing.T) {
-	b := newBench(t)
-	path := filepath.Join(t.TempDir(), "dress.json")
-	if err := os.WriteFile(path, []byte("something else"), 0o600); err != nil {
-		t.Fatal(err)
-	}
-	s := &saving{w: b.Window, name: widget.NewEntry(), folder: widget.NewButton(filepath.Dir(path), nil), then: func() {}}
-	s.name.SetText("dress")
-	s.chosen(true)
-	b.press("No")
-	if text, _ := os.ReadFile(path); string(text) != "something else" {
-		t.Error("the file was replaced although the answer was no")
-	}
-	s.chosen(true)
-	b.press("Yes")
-	if _, err := record.Load(path); err != nil || b.doc.Path() != path {
-		t.Errorf("saved as %q, %v", b.doc.Path(), err)
-	}
-}
-
-func TestABadFileLeavesWhatIsOpen(t *testing.T) {
-	b := newBench(t)
-	path := filepath.Join(t.TempDir(), "bad.json")
-	if err := os.WriteFile(path, []byte(`{"understructure": 1, "unit": "ell"}`), 0o600); err != nil {
-		t.Fatal(err)
-	}
-	b.Open(path)
-	if b.win.Canvas().Overlays().Top() == nil || b.name() != "Demonstration" {
-		t.Errorf("no error is shown, or %q is open", b.name())
-	}
-}
-
-func TestExportWritesAndSaysWhere(t *testing.T) {
-	b := newBench(t)
-	folder := filepath.Join(t.TempDir(), "templates")
-	b.exportTo(folder)
-	if err := <-b.exited; err != nil {
-		t.Fatal(err)
-	}
-	b.untilOverlay(func(o fyne.CanvasObject) bool { return says(o, folder) })
-	b.press("Close")
-}
-
-func TestExportCanBeCancelled(t *testing.T) {
-	b := newBench(t)
-	b.retype(waist, "66.6") // the stand-in waits at this value until it is told to stop
-	folder := filepath.Join(t.TempDir(), "templates")
-	b.exportTo(folder)
-	b.press("Cancel")
-	if err := <-b.exited; !errors.Is(err, context.Canceled) {
-		t.Errorf("export ended with %v", err)
-	}
-	b.untilOverlay(func(o fyne.CanvasObject) bool { return o == nil })
-	if _, err := os.Stat(folder); err == nil {
-		t.Error("a cancelled export left a folder")
-	}
-}
-
 // untilOverlay runs what is posted until the top of the window is as wanted.
 func (b *bench) untilOverlay(wanted func(fyne.CanvasObject) bool) {
 	b.t.Helper()
@@ -422,22 +336,6 @@ func TestTabsStayWhileOneTypes(t *testing.T) {
 	b.retype("form.bodice.waist_girth", "58")
 	if b.places.tabs.SelectedIndex() != 1 || before[1] != b.places.tabs.Items[1] {
 		t.Error("typing rebuilt the tabs")
-	}
-}
-
-func TestKeysOfTheMenuWaitWhileSomethingIsAsked(t *testing.T) {
-	b := newBench(t)
-	b.retype(waist, "66")
-	b.leave(func() {})
-	asked := b.win.Canvas().Overlays().Top()
-	b.menuItem("Save as").Action()
-	b.menuItem("Undo").Action()
-	if b.win.Canvas().Overlays().Top() != asked || !b.doc.Dirty() {
-		t.Error("the menu acted behind a question")
-	}
-	b.win.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: fyne.KeyEscape})
-	if b.win.Canvas().Overlays().Top() != nil || b.ask {
-		t.Error("Escape does not take the question away")
 	}
 }
 
