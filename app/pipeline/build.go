@@ -55,6 +55,9 @@ func (j *job) stack() error {
 	soft := thin + j.stock.Cover
 	normals := j.figure.Normals()
 	core := j.figure.Displaced(normals, func(int, int) float64 { return -soft }).Surface(j.figure.Z, true)
+	if !core.Sound(0) {
+		return fmt.Errorf("mount.wadding: %.0f mm of wadding and cover leave no core inside this figure; take thinner wadding", soft)
+	}
 	b, p := j.bands(), j.stock.Plank
 	var err error
 	stock := foam.Stock{Plank: p.Thickness, Pole: p.Pole, ThinFrom: j.height(measure.Shoulder) - stub}

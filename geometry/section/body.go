@@ -136,10 +136,17 @@ func (b Body) Ring() plane.Ring {
 	p := b.skin()
 	tape := Of(hullAround(&p)[1:])
 	ring := tape.Ring()
+	front := 0.0
 	for j, q := range ring {
 		if b.Lobe > 0 && q.Y > 0 && math.Abs(q.X) < b.Lobe {
 			c := math.Cos(q.X / b.Lobe * math.Pi / 2)
 			ring[j].Y -= b.Valley * c * c
+		}
+		front = math.Max(front, ring[j].Y)
+	}
+	for j := range ring {
+		if b.Lobe > 0 && ring[j].Y > 0 {
+			ring[j].Y *= b.Depth / 2 / front // the hollow must not cost depth
 		}
 		ring[j].Y += b.Y
 	}

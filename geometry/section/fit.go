@@ -33,6 +33,20 @@ var ErrReadings = errors.New("section: no outline has these readings together")
 // standard deviation, under the readings as equations, by Newton steps on the Lagrange
 // conditions (J. Nocedal, S. J. Wright, "Numerical Optimization", 2006, chapter 18).
 func Fit(r Readings, u Usual) (Body, error) {
+	b, err := fit(r, u)
+	if err != nil && r.FrontArc == 0 {
+		// With front and back alike the widest place may lie on the fold between them, where
+		// leaning either way looks the same and the steps go to and fro. Nothing asks for a lean here.
+		u.Lean *= firmly
+		return fit(r, u)
+	}
+	return b, err
+}
+
+// firmly holds a part of the usual slice practically where it is.
+const firmly = 1e-3
+
+func fit(r Readings, u Usual) (Body, error) {
 	if !(r.Girth > 0) {
 		return Body{}, fmt.Errorf("%w: girth %g mm", ErrReadings, r.Girth)
 	}

@@ -69,6 +69,19 @@ func Rows(lo, hi, gap float64, fixed ...float64) []float64 {
 	return rows
 }
 
+// Sound reports whether the skin goes round the axis at every row: every distance finite
+// and at least least.
+func (s Surface) Sound(least float64) bool {
+	for i := range s.R {
+		for _, d := range s.R[i] {
+			if !(d >= least) || math.IsInf(d, 1) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
 // Empty reports whether there is no skin at all.
 func (s Surface) Empty() bool { return len(s.Z) == 0 }
 

@@ -104,24 +104,34 @@ func (d *draft) drawSlices() error {
 	return nil
 }
 
-// drawSlice settles one slice. Readings that no outline has together are given up one by
-// one, the least certain first, and said so.
-func (d *draft) drawSlice(l measure.Level, ratio float64, r section.Readings) error {
-	usual := d.stats.usual(l, ratio, d.bustShare(r.Breadth))
-	all := r
-	for _, give := range []func(){func() {}, func() { r.LeftArc = 0 }, func() { r.FrontArc = 0 }, func() { r.Depth = 0 }, func() { r.Breadth = 0 }} {
-		give()
-		b, err := section.Fit(r, usual)
-		if err != nil {
+// drawSlice settles one slice. Readings that no outline has together are given up, the
+// least certain first, and said so: the arcs, whose seams may lie anywhere, then
+// whichever of breadth and depth is missed by less.
+func (d *draft) drawSlice(l measure.Level, ratio float64, all section.Readings) error {
+	usual := d.stats.usual(l, ratio, d.bustShare(all.Breadth))
+	noLeft, noArcs := all, all
+	noLeft.LeftArc = 0
+	noArcs.LeftArc, noArcs.FrontArc = 0, 0
+	noDepth, noBreadth := noArcs, noArcs
+	noDepth.Depth, noBreadth.Breadth = 0, 0
+	for _, readings := range [][]section.Readings{{all}, {noLeft}, {noArcs}, {noDepth, noBreadth}, {{Girth: all.Girth}}} {
+		best := math.Inf(1)
+		for _, r := range readings {
+			b, err := section.Fit(r, usual)
+			if m := math.Abs(math.Log(b.Breadth/or(all.Breadth, b.Breadth))) + math.Abs(math.Log(b.Depth/or(all.Depth, b.Depth))); err == nil && m < best {
+				best = m
+				d.bodies[l] = b
+			}
+		}
+		if math.IsInf(best, 1) {
 			continue
 		}
-		d.bodies[l] = b
-		if r != all {
-			d.notices = append(d.notices, unlike(l, all, b))
+		if readings[0] != all {
+			d.notices = append(d.notices, unlike(l, all, d.bodies[l]))
 		}
 		return nil
 	}
-	return fmt.Errorf("torso: no outline at the %s has a girth of %.0f mm", l, r.Girth)
+	return fmt.Errorf("torso: no outline at the %s has a girth of %.0f mm", l, all.Girth)
 }
 
 // unlike says that an outline could not have all the readings.

@@ -106,8 +106,9 @@ func lacedWaist(year int) (ratio float64, laced bool) {
 const perLean, perFullness = 0.1 / 0.032, 0.1 / 0.041
 
 // Doubts that do not depend on the level: girth over breadth plus depth varies by 1.3 % (mesh);
-// a side seam lies 5 mm before or behind mid-depth and one half breadth is 1 % larger, from memory.
-const fullnessSpread, seamSpread, balanceSpread = 0.013 * perFullness, 5.0 / 190, 0.01
+// a side seam lies a twentieth of the depth before or behind mid-depth (mesh: so much do the
+// widest points of a slice) and one half breadth is 1 % larger, from memory.
+const fullnessSpread, seamSpread, balanceSpread = 0.013 * perFullness, 0.05, 0.01
 
 // usual is the slice expected at a level where others have the breadth over depth given.
 func (s statistics) usual(l measure.Level, ratio float64, bustShare float64) section.Usual {
@@ -143,26 +144,31 @@ const usualBustShare = 0.737
 // which press it nearly flat. The tape spans it. From memory.
 const naturalValley, lacedValley = 0.15, 0.05
 
-// expected is breadth over depth at a level, moved by what was measured at others: a
-// figure that is broader than usual at one level is likely so at the next.
+// expected is breadth over depth at a level, moved by what was measured at the nearest levels
+// above and below: a figure that is broader than usual at one level is likely so at the
+// next. It is the regression on two neighbours of a chain in which each level depends on
+// the next alone (A. A. Markov, 1906).
 func (s statistics) expected(l measure.Level, known map[measure.Level]float64) float64 {
-	i := levelIndex(l)
-	z, weight := 0.0, 0.0
-	for at, ratio := range known {
-		k := levelIndex(at)
-		ρ := 1.0
-		for n := min(i, k); n < max(i, k); n++ {
-			ρ *= s.shape[taped[n].level].below
-		}
-		sh := s.shape[at]
-		z += ρ * ρ * ρ * math.Log(ratio/sh.ratio) / sh.spread // nearer levels speak louder
-		weight += ρ * ρ
-	}
 	sh := s.shape[l]
-	if weight == 0 {
-		return sh.ratio
+	above, a := s.nearest(l, known, -1)
+	below, b := s.nearest(l, known, 1)
+	z := (a*(1-b*b)*above + b*(1-a*a)*below) / (1 - a*a*b*b)
+	return sh.ratio * math.Exp(sh.spread*z)
+}
+
+// nearest looks from a level up (step −1) or down (1) for one with a measured ratio, and
+// returns by how many standard deviations that is unusual and how it correlates with the level's own; 0
+// where there is none.
+func (s statistics) nearest(l measure.Level, known map[measure.Level]float64, step int) (z, ρ float64) {
+	ρ = 1
+	for i := levelIndex(l); i+step >= 0 && i+step < len(taped); i += step {
+		ρ *= s.shape[taped[min(i, i+step)].level].below
+		at := taped[i+step].level
+		if ratio, ok := known[at]; ok {
+			return math.Log(ratio/s.shape[at].ratio) / s.shape[at].spread, ρ
+		}
 	}
-	return sh.ratio * math.Exp(sh.spread*z/weight)
+	return 0, 0
 }
 
 func levelIndex(l measure.Level) int {

@@ -7,6 +7,8 @@
 package torso
 
 import (
+	"fmt"
+
 	"understructure/geometry/measure"
 	"understructure/geometry/section"
 	"understructure/geometry/space"
@@ -67,8 +69,15 @@ func Build(s measure.Sheet, w measure.Wearer, year int) (Torso, error) {
 		return Torso{}, err
 	}
 	d.solveHeights()
-	return d.torso(), nil
+	t := d.torso()
+	if !t.Skin.Sound(slightest) {
+		return Torso{}, fmt.Errorf("torso: bust girth %.0f, waist girth %.0f and back waist length %.0f mm make no figure together", s[measure.BustGirth], s[measure.WaistGirth], s[measure.BackWaist])
+	}
+	return t, nil
 }
+
+// slightest is the least distance of a figure's skin from its axis, mm: half a thin neck of a doll.
+const slightest = 5.0
 
 // WaistHeight is where the waist of a standing figure usually is above the floor, from its
 // back: 2.6 times the nape's height above the waist (from memory; a bodice alone does not tell).

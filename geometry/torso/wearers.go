@@ -15,10 +15,10 @@ var women = statistics{
 	shape: map[measure.Level]shape{
 		measure.Underarm:  {1.53, 0.095, 0.0097, -0.09, 0.74, 0},
 		measure.Bust:      {1.33, 0.079, 0.0095, 0.01, 0.67, 0},
-		measure.Underbust: {1.42, 0.087, 0.0063, -0.01, 0.83, 0},
-		measure.Waist:     {1.35, 0.107, 0.0078, 0, 0.79, 0.02}, // between spain (1.29, natural waist) and ansur (1.42, navel)
-		measure.HighHip:   {1.52, 0.109, 0.0061, -0.03, 0.75, 0.04},
-		measure.Hip:       {1.58, 0.085, 0.0069, -0.15, 1, 0.075}, // mid-depth: mesh −0.25, halved for an upright stance (from memory)
+		measure.Underbust: {1.38, 0.087, 0.0063, -0.01, 0.83, 0},    // mesh 1.42, moved as the waist is
+		measure.Waist:     {1.35, 0.107, 0.0078, 0, 0.79, 0.02},     // between spain (1.29, natural waist) and ansur (1.42, navel)
+		measure.HighHip:   {1.46, 0.109, 0.0061, -0.03, 0.75, 0.02}, // mesh 1.52, moved as waist and hip are
+		measure.Hip:       {1.58, 0.085, 0.0069, -0.15, 1, 0.072},   // mid-depth: mesh −0.25, halved for an upright stance (from memory)
 	},
 	girths: map[measure.Level][3]float64{
 		measure.Underarm: {0.825, -0.097, 0.218}, measure.Underbust: {0.34, 0.63, -0.01}, measure.HighHip: {0.18, 0.57, 0.24},
@@ -38,8 +38,8 @@ var men = statistics{
 		measure.Bust:      {1.41, 0.087, 0.012, -0.05, 0.68, 0},
 		measure.Underbust: {1.35, 0.080, 0.0063, -0.04, 0.75, 0},
 		measure.Waist:     {1.40, 0.105, 0.0078, 0, 0.83, 0.02},
-		measure.HighHip:   {1.40, 0.100, 0.0061, -0.02, 0.74, 0.03},
-		measure.Hip:       {1.46, 0.084, 0.0069, -0.13, 1, 0.055},
+		measure.HighHip:   {1.40, 0.100, 0.0061, -0.02, 0.74, 0.015},
+		measure.Hip:       {1.46, 0.084, 0.0069, -0.13, 1, 0.045},
 	},
 	girths: map[measure.Level][3]float64{
 		measure.Underarm: {1.108, -0.111, 0.025}, measure.Underbust: {0.617, 0.398, -0.037}, measure.HighHip: {0.172, 0.537, 0.277},

@@ -133,20 +133,30 @@ const mostHalvings, seamsAtMost = 7, 2
 // scrap is an area not worth cutting that dividing a piece may leave, mm²: a thumbnail.
 const scrap = 200.0
 
-// lay flattens a part, with darts where they help, and divides it where it cannot lie flat.
+// lay flattens a part, with darts where they help, and divides it where it cannot lie flat
+// or strains too much. What strains but will not lie better divided stays whole.
 func lay(p part, depth int) ([]part, error) {
 	darts := 2
 	if p.patch.Mesh.Saddle() {
 		darts = 0
 	}
-	var err error
-	p.flat, err = flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: darts})
-	if err == nil && (p.flat.Strain.Greatest <= tooStrained || depth >= seamsAtMost) {
+	flat, err := flatten.Lay(p.patch.Mesh, flatten.Options{Greatest: mostStrain, MaxDarts: darts})
+	p.flat = flat
+	if err == nil && (flat.Strain.Greatest <= tooStrained || depth >= seamsAtMost) {
 		return []part{p}, nil
 	}
-	if depth == mostHalvings || len(p.patch.Mesh.Triangles) < 2 {
+	if err != nil && (depth == mostHalvings || len(p.patch.Mesh.Triangles) < 2) {
 		return nil, fmt.Errorf("draft: layer %d, %s: %w", p.layer, p.patch.Zone.Name, err)
 	}
+	halves, divided := layHalves(p, depth)
+	if divided != nil && err == nil {
+		return []part{p}, nil
+	}
+	return halves, divided
+}
+
+// layHalves lays the halves of a part; scraps are left off.
+func layHalves(p part, depth int) ([]part, error) {
 	var out []part
 	for _, half := range p.patch.Halves() {
 		if half.Mesh.Area() < scrap {
