@@ -20,44 +20,79 @@ func (m *Mount) turnOut() {
 	own := m.Normals
 	m.Normals = make(surface.Shell, len(own))
 	copy(m.Normals, own)
+	cells := m.cells()
 	for range mostTurns {
-		tight := m.crowded()
+		tight := m.crowded(cells)
 		if len(tight) == 0 {
 			return
 		}
-		before := make(surface.Shell, len(m.Normals))
-		copy(before, m.Normals)
-		for _, p := range tight {
-			m.Normals[p[0]][p[1]] = around(before, p[0], p[1])
+		means := make([]space.Point, len(tight))
+		for k, p := range tight {
+			means[k] = around(m.Normals, p[0], p[1])
+		}
+		for k, p := range tight {
+			m.Normals[p[0]][p[1]] = means[k]
 			m.Thickness[p[0]][p[1]] = m.fill(p[0], p[1])
 		}
+		cells = m.touching(tight)
 	}
 }
 
-// crowded lists the points of the cells that lose too much of their area, and the points next to them.
-func (m *Mount) crowded() [][2]int {
-	marked := map[[2]int]bool{}
+// cells lists every cell of the base by its upper right point: row i, column after j.
+func (m *Mount) cells() [][2]int {
 	var out [][2]int
-	mark := func(i, j int) {
-		p := [2]int{min(max(i, 0), len(m.Base.Z)-1), j & (section.Directions - 1)}
-		if !marked[p] {
-			marked[p] = true
-			out = append(out, p)
-		}
-	}
 	for i := 1; i < len(m.Base.Z); i++ {
 		for j := range section.Directions {
-			if !m.crosses(i, j) {
-				continue
-			}
-			for a := -2; a <= 1; a++ {
-				for b := -1; b <= 2; b++ {
-					mark(i+a, j+b)
-				}
-			}
+			out = append(out, [2]int{i, j})
 		}
 	}
 	return out
+}
+
+// touching lists the cells that have one of the points as a corner.
+func (m *Mount) touching(points [][2]int) [][2]int {
+	s := newSet(len(m.Base.Z))
+	for _, p := range points {
+		for _, i := range []int{p[0], p[0] + 1} {
+			if i >= 1 && i < len(m.Base.Z) {
+				s.add(i, p[1]-1)
+				s.add(i, p[1])
+			}
+		}
+	}
+	return s.members
+}
+
+// crowded lists the points of the cells that lose too much of their area, and the points next to them.
+func (m *Mount) crowded(cells [][2]int) [][2]int {
+	s := newSet(len(m.Base.Z))
+	for _, c := range cells {
+		if !m.crosses(c[0], c[1]) {
+			continue
+		}
+		for a := -2; a <= 1; a++ {
+			for b := -1; b <= 2; b++ {
+				s.add(min(max(c[0]+a, 0), len(m.Base.Z)-1), c[1]+b)
+			}
+		}
+	}
+	return s.members
+}
+
+// set is a set of places on the base, in the order in which they came.
+type set struct {
+	has     [][section.Directions]bool
+	members [][2]int
+}
+
+func newSet(rows int) *set { return &set{has: make([][section.Directions]bool, rows)} }
+
+func (s *set) add(i, j int) {
+	j &= section.Directions - 1
+	if !s.has[i][j] {
+		s.has[i][j] = true
+		s.members = append(s.members, [2]int{i, j})
+	}
 }
 
 // crosses reports whether the cell below row i and after column j would nearly fold.
