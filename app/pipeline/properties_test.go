@@ -110,6 +110,9 @@ func (j *judge) ring(name string, r plane.Ring, h float64) {
 	}
 }
 
+// justBelow is the promise that a mount is not slack.
+const justBelow = "at most 5 mm below the wanted tape"
+
 // short and long are how far the built tape may lie above and below the wanted one, mm.
 const short, long = 0.05, 5.0
 
@@ -125,7 +128,7 @@ func (j *judge) tapes() {
 			j.find("never above the wanted tape", d, "%.1f %s", h, j.near(h))
 		}
 		if d < -long {
-			j.find("at most 5 mm below the wanted tape", -d, "%.1f %s", h, j.near(h))
+			j.find(justBelow, -d, "%.1f %s", h, j.near(h))
 		}
 	}
 }
