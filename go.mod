@@ -8,9 +8,9 @@ require (
 	fyne.io/fyne/v2 v2.7.1
 	github.com/alecthomas/kong v1.17.0
 	github.com/fogleman/gg v1.3.0
-	github.com/peterstace/simplefeatures v0.50.0
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/tdewolff/canvas v0.0.0-20250728095813-50d4cb1eee71
+	golang.org/x/image v0.47.0
 	gonum.org/v1/gonum v0.17.0
 )
 
@@ -56,11 +56,9 @@ require (
 	github.com/tdewolff/minify/v2 v2.23.4 // indirect
 	github.com/tdewolff/parse/v2 v2.8.0 // indirect
 	github.com/yuin/goldmark v1.7.11 // indirect
-	golang.org/x/image v0.47.0 // indirect
 	golang.org/x/net v0.59.0 // indirect
 	golang.org/x/sys v0.49.0 // indirect
 	golang.org/x/text v0.43.0 // indirect
-	golang.org/x/tools v0.51.0 // indirect
 	gopkg.in/yaml.v3 v3.0.1 // indirect
 	modernc.org/knuth v0.5.5 // indirect
 	modernc.org/token v1.1.0 // indirect

@@ -12,7 +12,9 @@ func square(side float64) plane.Ring {
 }
 
 func TestStrains(t *testing.T) {
-	clear := func(mm float64) Plan { return Plan{Levels: []Level{{Name: "shoulder"}, {Name: "waist", Clearance: &mm}}} }
+	clear := func(mm float64) Plan {
+		return Plan{Levels: []Level{{Name: "shoulder"}, {Name: "waist", Clearance: &mm}}}
+	}
 	between := func(garment, built plane.Ring) Plan {
 		return Plan{Surface: Surface{Garment: []plane.Ring{nil, garment}, Built: []plane.Ring{square(999), built}}}
 	}
