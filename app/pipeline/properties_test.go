@@ -224,7 +224,7 @@ func (j *judge) volumes() {
 }
 
 // stub is how far a core goes on above the neck base and below the hip, mm.
-const stub = 15.0
+const stub = 25.0
 
 // slices add up to the core and stay inside the figure, their pins inside both neighbours.
 func (j *judge) slices() {
