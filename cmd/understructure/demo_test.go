@@ -20,7 +20,7 @@ import (
 // truly runs the program as it is shipped.
 func truly(args ...string) (code int, out, errors string) {
 	var o, e bytes.Buffer
-	code = run(args, surroundings{context.Background(), &o, func(string, float64) {}, pipeline.Run}, &e)
+	code = run(args, surroundings{context.Background(), &o, func(string, float64) {}, pipeline.Run, pipeline.Shape}, &e)
 	return code, o.String(), e.String()
 }
 

@@ -43,6 +43,7 @@ type surroundings struct {
 	out      io.Writer
 	progress func(stage string, fraction float64)
 	compute  func(context.Context, record.Record, func(string, float64)) (plan.Plan, error)
+	shape    func(context.Context, record.Record) (plan.Plan, error) // the same without the pieces
 }
 
 // exit is an error that says its own code.
@@ -56,7 +57,7 @@ func (e exit) Error() string { return e.message }
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	os.Exit(run(os.Args[1:], surroundings{ctx, os.Stdout, progressOn(os.Stderr), pipeline.Run}, os.Stderr))
+	os.Exit(run(os.Args[1:], surroundings{ctx, os.Stdout, progressOn(os.Stderr), pipeline.Run, pipeline.Shape}, os.Stderr))
 }
 
 // run does what the arguments say and returns the exit code.

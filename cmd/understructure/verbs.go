@@ -22,7 +22,11 @@ type templates struct {
 // Run writes everything even where the garment would strain, and says so: the templates may
 // be what shows where to squeeze or cut the form.
 func (t templates) Run(s surroundings) error {
-	p, _, err := s.plan(t.Record)
+	r, err := record.Load(t.Record)
+	if err != nil {
+		return err
+	}
+	p, err := s.compute(s.ctx, r, s.progress)
 	if err != nil {
 		return err
 	}
@@ -35,27 +39,20 @@ func (t templates) Run(s surroundings) error {
 	return nil
 }
 
-// plan reads a record and computes its plan.
-func (s surroundings) plan(path string) (plan.Plan, record.Record, error) {
-	r, err := record.Load(path)
-	if err != nil {
-		return plan.Plan{}, r, err
-	}
-	p, err := s.compute(s.ctx, r, s.progress)
-	return p, r, err
-}
-
 type fit struct {
 	Record string `arg:"" help:"The record file."`
 }
 
 // Run prints the table, and says by its exit code whether anything would strain.
 func (f fit) Run(s surroundings) error {
-	p, r, err := s.plan(f.Record)
+	r, err := record.Load(f.Record)
 	if err != nil {
 		return err
 	}
-	s.progress("", 1)
+	p, err := s.shape(s.ctx, r)
+	if err != nil {
+		return err
+	}
 	table(s.out, p, r.Unit)
 	warn(s.out, p)
 	if p.Strains() {

@@ -68,7 +68,8 @@ func try(t *testing.T, p plan.Plan, args ...string) (code int, out, errors strin
 	t.Helper()
 	var o, e bytes.Buffer
 	compute := func(context.Context, record.Record, func(string, float64)) (plan.Plan, error) { return p, nil }
-	code = run(args, surroundings{context.Background(), &o, func(string, float64) {}, compute}, &e)
+	shape := func(context.Context, record.Record) (plan.Plan, error) { return p, nil }
+	code = run(args, surroundings{context.Background(), &o, func(string, float64) {}, compute, shape}, &e)
 	return code, o.String(), e.String()
 }
 
