@@ -45,7 +45,7 @@ func newJob(r record.Record) (*job, error) {
 	if j.garment, err = torso.Build(bodice, r.Object.Wearer, r.Object.Year); err != nil {
 		return nil, fmt.Errorf("garment.bodice: %w", err)
 	}
-	j.notices = append(j.notices, j.garment.Notices...)
+	j.notices = append(j.notices, under("garment.bodice.", j.garment.Notices)...)
 	j.takeEase()
 	j.waist = j.waistHeight(bodice)
 	if r.Mount.Build == "slices" {
@@ -59,6 +59,7 @@ func newJob(r record.Record) (*job, error) {
 	if err != nil {
 		return nil, fmt.Errorf("form.bodice: %w", err)
 	}
+	j.notices = append(j.notices, under("form.bodice.", form.Notices)...)
 	j.form = &form
 	return j, nil
 }
