@@ -36,6 +36,16 @@ type Patch struct {
 // Key names a point of a layer: a crossing of row and column, or a place between two.
 type Key [4]int
 
+// Less orders keys, so that what lies between two has one name from both sides.
+func (k Key) Less(other Key) bool {
+	for i := range k {
+		if k[i] != other[i] {
+			return k[i] < other[i]
+		}
+	}
+	return false
+}
+
 // least is the smallest piece worth cutting, in square millimetres: two fingers by two.
 // From memory; smaller ones are left off, and there the mount is slacker than reckoned, never tighter.
 const least = 900.0

@@ -12,22 +12,12 @@ type edge struct {
 	a, b  padding.Key
 }
 
-// less orders keys, so that an edge has one name from both sides.
-func less(a, b padding.Key) bool {
-	for i := range a {
-		if a[i] != b[i] {
-			return a[i] < b[i]
-		}
-	}
-	return false
-}
-
 // edgeOf is the i-th edge of a part's outline.
 func (p part) edgeOf(i int) edge {
 	n := len(p.flat.Boundary)
 	a, b := p.flat.Source[p.flat.Boundary[i%n]], p.flat.Source[p.flat.Boundary[(i+1)%n]]
 	e := edge{p.layer, p.patch.Keys[a], p.patch.Keys[b]}
-	if less(e.b, e.a) {
+	if e.b.Less(e.a) {
 		e.a, e.b = e.b, e.a
 	}
 	return e
