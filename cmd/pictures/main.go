@@ -41,13 +41,13 @@ func draw(folder string) error {
 	if err != nil {
 		return err
 	}
-	const pxPerMM = 3
+	const pxPerMM = 1.5
 	for name, img := range map[string]image.Image{
 		"padded-front.png": preview.Elevation(padded, "front", 560, 720),
 		"padded-side.png":  preview.Elevation(padded, "side", 560, 720),
 		"padded-bust.png":  preview.Section(padded, "bust", 560, 480),
 		"slices-front.png": preview.Elevation(stacked, "front", 560, 720),
-		"template.png":     preview.Page(pages[len(pages)/2], pxPerMM),
+		"template.png":     preview.Page(pages[1], pxPerMM),
 	} {
 		if err := save(filepath.Join(folder, name), img); err != nil {
 			return err
