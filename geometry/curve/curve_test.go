@@ -53,6 +53,12 @@ func TestMonotoneInventsNothing(t *testing.T) {
 			}
 		}
 	}
+	places := []float64{-5, 0, 3, 10, 12.5, 15, 39, 40, 41, 42, 99}
+	c.Along(places, func(i int, got float64) {
+		if want := c.At(places[i]); math.Abs(got-want) > 1e-9 {
+			t.Errorf("walking to %v gives %v, looking there %v", places[i], got, want)
+		}
+	})
 	if c.At(-5) != 380 || c.At(99) != 400 {
 		t.Error("beyond its ends the curve is not level")
 	}

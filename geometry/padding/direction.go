@@ -32,7 +32,8 @@ func (m *Mount) turnOut() {
 		}
 		for k, p := range tight {
 			m.Normals[p[0]][p[1]] = means[k]
-			m.Thickness[p[0]][p[1]] = m.fill(p[0], p[1])
+			row, _ := m.Wanted.Row(m.Base.Z[p[0]])
+			m.Thickness[p[0]][p[1]] = m.fill(p[0], p[1], &row)
 		}
 		cells = m.touching(tight)
 	}

@@ -102,17 +102,18 @@ func Lay(job Job) Mount {
 // thickness measures from every point of the base along its normal to the wanted shape.
 func (m *Mount) thickness() Field {
 	f := make(Field, len(m.Base.Z))
-	for i := range f {
+	inParallel(len(f), func(i int) {
+		row, _ := m.Wanted.Row(m.Base.Z[i])
 		for j := range section.Directions {
-			f[i][j] = m.fill(i, j)
+			f[i][j] = m.fill(i, j, &row)
 		}
-	}
+	})
 	return f
 }
 
-// fill is the thickness at one point.
-func (m *Mount) fill(i, j int) float64 {
-	return reach(m.Wanted, m.Base.Point(i, j), m.Normals[i][j]) - m.Cover
+// fill is the thickness at one point; row is where to begin looking for it.
+func (m *Mount) fill(i, j int, row *int) float64 {
+	return reach(m.Wanted, m.Base.Point(i, j), m.Normals[i][j], j, row) - m.Cover
 }
 
 // sequence is the thickness of each sheet from the outermost in, enough for the thickest

@@ -151,10 +151,10 @@ func (s *solver) solve() {
 	n := len(s.want)
 	off, lo, hi := make([]float64, n), make([]float64, n), make([]float64, n)
 	for range rounds {
-		for i := range faces {
+		inParallel(n, func(i int) {
 			lo[i] = s.settle(&faces[i], s.want[i]-slackest-off[i], lo[i])
 			hi[i] = s.settle(&faces[i], s.want[i]-closest-off[i], max(hi[i], lo[i]))
-		}
+		})
 		s.round = taut(lo, hi)
 		missed := false
 		for i, got := range s.tapes() {

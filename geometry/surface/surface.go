@@ -34,10 +34,7 @@ func Through(z []float64, slices []section.Section, rows []float64) Surface {
 		for k := range z {
 			column[k] = slices[k][j]
 		}
-		c := curve.Through(z, column)
-		for i, h := range rows {
-			s.R[i][j] = c.At(h)
-		}
+		curve.Through(z, column).Along(rows, func(i int, r float64) { s.R[i][j] = r })
 	}
 	return s
 }
@@ -135,6 +132,26 @@ func (s Surface) Resampled(rows []float64) Surface {
 // Directions steps, at height z.
 func (s Surface) Radius(turn, z float64) float64 {
 	i, t := s.Row(z)
+	return s.between(i, t, turn)
+}
+
+// RadiusNear is Radius for many places near one another: it looks for z from row near on,
+// and says which row it found.
+func (s Surface) RadiusNear(near int, turn, z float64) (r float64, row int) {
+	last := len(s.Z) - 2
+	row = min(max(near, 0), last)
+	for row > 0 && s.Z[row] > z {
+		row--
+	}
+	for row < last && s.Z[row+1] <= z {
+		row++
+	}
+	t := max(0, min(1, (z-s.Z[row])/(s.Z[row+1]-s.Z[row])))
+	return s.between(row, t, turn), row
+}
+
+// between is the distance from the axis a part t of the way from row i to the next.
+func (s Surface) between(i int, t, turn float64) float64 {
 	f := math.Floor(turn)
 	u := turn - f
 	j := int(f) & (section.Directions - 1)
