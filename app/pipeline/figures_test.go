@@ -46,8 +46,10 @@ func randomRecord(seed, n uint64) record.Record {
 		year := 2000
 		form := measure.Sheet{}
 		less := 1 - within(g, [2]float64{0.01, 0.12}) // of most girths
-		for k, v := range core {
-			form[k] = v * less * (1 + 0.01*g.NormFloat64())
+		for _, k := range order { // in order, so that chance is the same every time
+			if v, ok := core[k]; ok {
+				form[k] = v * less * (1 + 0.01*g.NormFloat64())
+			}
 		}
 		form[measure.BackWaist] = core[measure.BackWaist] * (1 + 0.02*g.NormFloat64())
 		r.Form = &record.Form{Label: "invented", Bodice: some(g, readings(g, form, w, year), share)}

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"reflect"
 	"strconv"
 	"sync/atomic"
 	"testing"
@@ -102,6 +103,9 @@ func keep(t *testing.T, k int, r record.Record) {
 func TestTheSameRecordGivesTheSameBytes(t *testing.T) {
 	for _, k := range []uint64{0, 1} {
 		r := randomRecord(seed, k)
+		if !reflect.DeepEqual(r, randomRecord(seed, k)) {
+			t.Fatalf("record %d is not the same twice: no failure could be found again", k)
+		}
 		var first []byte
 		for range 2 {
 			p, err := run(r, true)
