@@ -46,7 +46,7 @@ func randomRecord(seed, n uint64) record.Record {
 		year := 2000
 		form := measure.Sheet{}
 		less := 1 - within(g, [2]float64{0.01, 0.12}) // of most girths
-		for _, k := range order { // in order, so that chance is the same every time
+		for _, k := range order {                     // in order, so that chance is the same every time
 			if v, ok := core[k]; ok {
 				form[k] = v * less * (1 + 0.01*g.NormFloat64())
 			}
