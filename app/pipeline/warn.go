@@ -15,6 +15,7 @@ import (
 func (j *job) warnings(p plan.Plan) []plan.Warning {
 	out := j.tooBig()
 	out = append(out, j.short(p)...)
+	out = append(out, j.formShort()...)
 	out = append(out, j.placed()...)
 	for _, n := range j.notices {
 		out = append(out, plan.Warning{Code: n.Code, Level: string(n.Level), Key: string(n.Key), Amount: n.Amount, Message: n.Message})
@@ -86,22 +87,61 @@ func sides(x padding.Excess) string {
 	return strings.Join(parts, ", ")
 }
 
-// short says where the mount would strain the garment, or leave less ease than wanted.
+// short says where the mount would strain the garment, or leave less or much more ease than
+// wanted: at the levels, and at the worst height that each level speaks for.
 func (j *job) short(p plan.Plan) []plan.Warning {
 	var out []plan.Warning
 	for _, l := range p.Levels {
-		c := *l.Clearance
+		c, ease := *l.Clearance, l.Ease
+		if over, at := j.worstOver(p.Surface, measure.Level(l.Name)); over > math.Max(ease-c, easeShort) {
+			ease = j.ease.At(at)
+			c = ease - over
+		}
 		switch {
 		case fit.Strain(c):
 			out = append(out, plan.Warning{Code: "strain", Level: l.Name, Amount: -c,
-				Message: fmt.Sprintf("At the %s the mount is %.0f mm larger than the inside of the garment: it would strain. Do not dress it.", l.Name, -c)})
-		case c < l.Ease-easeShort:
-			out = append(out, plan.Warning{Code: "ease-short", Level: l.Name, Amount: l.Ease - c,
-				Message: fmt.Sprintf("At the %s there are %.0f mm of ease where %.0f mm were asked for.", l.Name, math.Max(c, 0), l.Ease)})
-		case l.Taken && c > l.Ease+easeLong:
-			out = append(out, plan.Warning{Code: "slack", Level: l.Name, Amount: c - l.Ease,
-				Message: fmt.Sprintf("At the %s the garment has %.0f mm more room than was asked for.", l.Name, c-l.Ease)})
+				Message: fmt.Sprintf("At or near the %s the mount is %.0f mm larger than the inside of the garment: it would strain. Do not dress it.", l.Name, -c)})
+		case c < ease-easeShort:
+			out = append(out, plan.Warning{Code: "ease-short", Level: l.Name, Amount: ease - c,
+				Message: fmt.Sprintf("At or near the %s there are %.0f mm of ease where %.0f mm were asked for.", l.Name, math.Max(c, 0), ease)})
+		case l.Taken && c > ease+easeLong:
+			out = append(out, plan.Warning{Code: "slack", Level: l.Name, Amount: c - ease,
+				Message: fmt.Sprintf("At the %s the garment has %.0f mm more room than was asked for.", l.Name, c-ease)})
 		}
+	}
+	return out
+}
+
+// worstOver is by how much the built tape rises above the wanted one at the worst of the
+// heights that a level speaks for, and that height above the waist; both 0 where it does not.
+func (j *job) worstOver(s plan.Surface, name measure.Level) (over, at float64) {
+	lo, hi := j.reachOf(name)
+	for i, h := range s.Heights {
+		z := h - j.waist
+		if z < lo-1e-6 || z > hi+1e-6 || s.Built[i] == nil || s.Target[i] == nil {
+			continue
+		}
+		if d := s.Built[i].Tape() - s.Target[i].Tape(); d > over {
+			over, at = d, z
+		}
+	}
+	return over, at
+}
+
+// formShort says where the form ends before the garment does: there is no mount there.
+func (j *job) formShort() []plan.Warning {
+	if j.form == nil {
+		return nil
+	}
+	var out []plan.Warning
+	b := j.bands()
+	if gap := b.Neck - j.bare.Top(); gap > 1 {
+		out = append(out, plan.Warning{Code: "form-short", Level: string(measure.NeckBase), Amount: gap,
+			Message: fmt.Sprintf("The form ends %.0f mm below the garment's neck base; what is shown above it is not there. Build the neck up, or raise the form.", gap)})
+	}
+	if gap := j.bare.Bottom() - b.Hip; gap > 1 {
+		out = append(out, plan.Warning{Code: "form-short", Level: string(measure.Hip), Amount: gap,
+			Message: fmt.Sprintf("The form ends %.0f mm above the garment's hip; what is shown below it is not there. Build the hips out on a longer base.", gap)})
 	}
 	return out
 }

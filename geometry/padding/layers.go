@@ -18,9 +18,14 @@ func (s *solver) layers() []Layer {
 				φ := s.rounding(i, j)
 				l.Inside[i][j] = s.inside(k, i, j, φ)
 				l.Inside[i][j] = math.Min(l.Inside[i][j], s.m.within(i, j))
+				if s.left[k][i][j] {
+					l.Inside[i][j] = math.Min(l.Inside[i][j], -flattest)
+				}
 				any = any || l.Inside[i][j] > 0
 				for under := k + 1; under < len(s.seq); under++ {
-					l.Under[i][j] += s.seq[under] * s.share(under, i, j, φ)
+					if !s.left[under][i][j] {
+						l.Under[i][j] += s.seq[under] * s.share(under, i, j, φ)
+					}
 				}
 			}
 		}

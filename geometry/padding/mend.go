@@ -98,7 +98,7 @@ func (s *solver) undo(now, got, before []float64, settled []bool) bool {
 }
 
 // mostRaising is how often raise steps.
-const mostRaising = 30
+const mostRaising = 60
 
 // gentle is the least step of lower, as a part of a sheet, and mostLowering how often it steps.
 const gentle, mostLowering = 0.005, 40

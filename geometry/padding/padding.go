@@ -94,6 +94,8 @@ func Lay(job Job) Mount {
 	m.turnOut()
 	s := m.newSolver()
 	s.solve()
+	s.leaveWisps()
+	s.raise()
 	m.Layers = s.layers()
 	m.Built = s.built()
 	return m

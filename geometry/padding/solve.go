@@ -16,7 +16,7 @@ const leastRound, mostRound = -1.0, 1.0
 
 // slackest and closest are the corridor under the wanted tape in which the built tape is
 // kept, mm: inside the 5 mm that a mount may be slack, with room for the unevenness of whole sheets.
-const slackest, closest = 3.5, 0.5
+const slackest, closest = 2.5, 0.5
 
 // solver holds what does not change while the rounding is sought.
 type solver struct {
@@ -28,6 +28,8 @@ type solver struct {
 	at    Field     // where on the rows of the wanted skin the normal meets it: row and fraction
 	round []float64 // φ of each row of the wanted skin
 	want  []float64 // tape of each row of the wanted skin
+
+	left [][][section.Directions]bool // places where a sheet is left off, see leaveWisps; nil until then
 }
 
 func (m *Mount) newSolver() *solver {
@@ -136,7 +138,16 @@ func (s *solver) wadding(i, j int) float64 {
 	if !s.m.open(i, j) {
 		return 0
 	}
-	return s.stack(s.bias[i][j], s.slope[i][j], s.rounding(i, j))
+	if s.left == nil {
+		return s.stack(s.bias[i][j], s.slope[i][j], s.rounding(i, j))
+	}
+	d, φ := 0.0, s.rounding(i, j)
+	for k, τ := range s.seq {
+		if !s.left[k][i][j] {
+			d += τ * s.share(k, i, j, φ)
+		}
+	}
+	return d
 }
 
 // rounds is how often the reckoning is mended; most mounts need three.
@@ -167,7 +178,6 @@ func (s *solver) solve() {
 		}
 	}
 	s.lower()
-	s.raise()
 }
 
 // tautPulls is how often taut pulls; a line of 200 rows is straight to a hundredth of a sheet after these.

@@ -46,9 +46,9 @@ func (k Key) Less(other Key) bool {
 	return false
 }
 
-// least is the smallest piece worth cutting, in square millimetres: two fingers by two.
-// From memory; smaller ones are left off, and there the mount is slacker than reckoned, never tighter.
-const least = 900.0
+// least is the smallest piece worth cutting, in square millimetres: a thumbnail.
+// From memory; smaller ones are left off.
+const least = 150.0
 
 // cell is how finely a piece is drawn: every second column, rows about 8 mm apart.
 const columnStep, rowGap = 2, 8.0
