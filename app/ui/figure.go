@@ -26,7 +26,7 @@ type figure struct {
 	notes     *widget.Label
 	noted     *container.Scroll
 	key       *control.Key
-	panel     fyne.CanvasObject // the section with all that is said of it
+	box       fyne.CanvasObject // both, with all that is said of the section
 
 	plan plan.Plan
 	body *picture.Body
@@ -49,7 +49,7 @@ func newFigure() *figure {
 	head := together(f.level, f.numbers)
 	f.noted = container.NewVScroll(f.notes)
 	foot := container.New(layout.NewCustomPaddedLayout(4, 8, 6, 14), container.NewVBox(f.key, f.noted))
-	f.panel = container.NewBorder(head, foot, nil, nil, f.section)
+	f.box = container.New(figureColumns{}, f.elevation, container.NewBorder(head, foot, nil, nil, f.section))
 	return f
 }
 

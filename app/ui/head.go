@@ -15,20 +15,17 @@ import (
 
 // head says which garment it is.
 type head struct {
-	title, about, notice *widget.Label
-	box                  fyne.CanvasObject
+	title, about *widget.Label
+	box          fyne.CanvasObject
 }
 
 func newHead() *head {
-	h := &head{title: widget.NewLabel(""), about: widget.NewLabel(""), notice: widget.NewLabel("")}
+	h := &head{title: widget.NewLabel(""), about: widget.NewLabel("")}
 	h.title.TextStyle.Bold = true
-	h.title.SizeName = theme.SizeNameSubHeadingText
-	h.title.Wrapping = fyne.TextWrapWord
+	h.title.Truncation = fyne.TextTruncateEllipsis
 	h.about.Truncation = fyne.TextTruncateEllipsis
 	h.about.SizeName = theme.SizeNameCaptionText
-	h.notice.TextStyle.Italic = true
-	h.notice.SizeName = theme.SizeNameCaptionText
-	h.box = together(h.title, h.about, h.notice)
+	h.box = together(h.title, h.about)
 	return h
 }
 
@@ -48,21 +45,11 @@ func (h *head) show(r record.Record) {
 	if o.Wearer != "" {
 		about = append(about, string(o.Wearer))
 	}
-	set(h.title, shortened(title))
-	set(h.about, strings.Join(about, " · "))
-	set(h.notice, o.Notice)
-	h.notice.Hidden = o.Notice == ""
-}
-
-// longestTitle fills two lines.
-const longestTitle = 64
-
-// shortened cuts a title that would push the values down.
-func shortened(title string) string {
-	if r := []rune(title); len(r) > longestTitle {
-		return strings.TrimSpace(string(r[:longestTitle])) + "…"
+	if o.Notice != "" {
+		about = append(about, o.Notice)
 	}
-	return title
+	set(h.title, title)
+	set(h.about, strings.Join(about, " · "))
 }
 
 // together puts labels under each other as lines of one text.

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"fmt"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
@@ -48,6 +50,7 @@ func newMenus(w *Window) *menus {
 			fyne.NewMenuItemSeparator(),
 			quit),
 		fyne.NewMenu("Edit", m.undo, m.redo),
+		fyne.NewMenu("Go", w.placeItems()...),
 		fyne.NewMenu("View", m.lookItems(w)...),
 		fyne.NewMenu("Help", about),
 	)
@@ -62,6 +65,16 @@ func (w *Window) demos() *fyne.MenuItem {
 	m := fyne.NewMenuItem("Open a demonstration", nil)
 	m.ChildMenu = fyne.NewMenu("", items...)
 	return m
+}
+
+// placeItems lead to the places; their keys are the numbers.
+func (w *Window) placeItems() []*fyne.MenuItem {
+	var items []*fyne.MenuItem
+	for i, p := range w.places.all {
+		number := fyne.KeyName(fmt.Sprint(i + 1))
+		items = append(items, w.item(p.name(), key(number, 0), func() { w.places.choose(i) }))
+	}
+	return items
 }
 
 func (m *menus) lookItems(w *Window) []*fyne.MenuItem {

@@ -56,7 +56,8 @@ func New(a fyne.App, o Options) *Window {
 	}
 	w := &Window{app: a, win: a.NewWindow("Understructure"), options: o, doc: document.New(o.Rooms)}
 	a.Settings().SetTheme(look.New(w.appearance()))
-	w.head, w.places, w.figure, w.status = newHead(), newPlaces(w.doc), newFigure(), newStatus(w.export)
+	w.head, w.figure, w.status = newHead(), newFigure(), newStatus(w.export)
+	w.places = newPlaces(w.figure.box, newMeasurePlace(w.doc), newBuildPlace(w.doc))
 	w.status.onOpen = w.showNotices
 	w.menu = newMenus(w)
 	w.doc.Changed, w.doc.Computed, w.doc.Failed = w.changed, w.computed, w.failed
@@ -86,10 +87,11 @@ func (w *Window) begin() {
 // ShowAndRun shows the window until it is closed.
 func (w *Window) ShowAndRun() { w.win.ShowAndRun() }
 
+// content puts the head and the row of places over the chosen place and its stage, and the status below.
 func (w *Window) content() fyne.CanvasObject {
-	left := container.NewBorder(w.head.box, nil, nil, nil, w.places.tabs)
-	middle := container.New(columns{}, left, w.figure.elevation, w.figure.panel)
-	return container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), w.status.box), nil, nil, middle)
+	top := container.NewBorder(nil, widget.NewSeparator(), nil, nil, container.New(topRow{}, w.head.box, w.places.bar))
+	foot := container.NewVBox(widget.NewSeparator(), w.status.box)
+	return container.NewBorder(top, foot, nil, nil, container.New(twoColumns{}, w.places.left, w.places.stage))
 }
 
 // Open shows the record of a file, or says why it cannot.

@@ -19,6 +19,7 @@ import (
 
 	"understructure/app/document"
 	"understructure/app/record"
+	"understructure/app/ui/control"
 	_ "understructure/app/ui/localeenv"
 	"understructure/app/ui/picture"
 	"understructure/geometry/measure"
@@ -141,13 +142,44 @@ func circle(girth float64) plane.Ring {
 // entry finds the entry of a key in any list.
 func (b *bench) entry(key string) *widget.Entry {
 	b.t.Helper()
-	for _, l := range b.places.lists {
-		if e := l.Entry(key); e != nil {
-			return e
-		}
+	if l := b.list(key); l != nil {
+		return l.Entry(key)
 	}
 	b.t.Fatalf("no entry for %s", key)
 	return nil
+}
+
+// list finds the list of a key in any place, going there.
+func (b *bench) list(key string) *control.MeasureList {
+	for i, p := range b.places.all {
+		b.places.choose(i)
+		for _, l := range lists(p) {
+			if l.Entry(key) != nil {
+				return l
+			}
+		}
+	}
+	return nil
+}
+
+func lists(p place) []*control.MeasureList {
+	switch p := p.(type) {
+	case *measurePlace:
+		return []*control.MeasureList{p.garment.list, p.form.list}
+	case *buildPlace:
+		return []*control.MeasureList{p.values.list}
+	}
+	return nil
+}
+
+func (b *bench) measuring() *measurePlace {
+	b.places.goTo("Measure")
+	return b.places.all[b.places.chosen].(*measurePlace)
+}
+
+func (b *bench) building() *buildPlace {
+	b.places.goTo("Build")
+	return b.places.all[b.places.chosen].(*buildPlace)
 }
 
 // retype replaces what an entry says.
@@ -250,7 +282,7 @@ func TestStrainWarningsAndErrorsAreShown(t *testing.T) {
 		t.Errorf("verdict %q", got)
 	}
 	b.retype(bust, "110")
-	if got := b.places.lists[0].Note(bust); got != "The bust is large." {
+	if got := b.list(bust).Note(bust); got != "The bust is large." {
 		t.Errorf("beside the value: %q", got)
 	}
 	if b.status.notices.Text != "1 notice" || !b.status.notices.Visible() {
@@ -277,8 +309,8 @@ func TestAnotherUnitAndAnotherBuild(t *testing.T) {
 	if got := b.doc.Record().Garment.Bodice[measure.WaistGirth]; math.Abs(got-622.3) > 1e-9 {
 		t.Errorf("24 1/2 in is %v mm", got)
 	}
-	if names := strings.Join(b.places.names, " "); names != "Garment Mount" {
-		t.Errorf("places %s, want no form", names)
+	if tabs := len(b.measuring().tabs.Items); tabs != 1 {
+		t.Errorf("%d tabs to measure, want no form", tabs)
 	}
 	b.entry("mount.plank.thickness")
 }
@@ -331,10 +363,11 @@ func TestBothAppearancesDraw(t *testing.T) {
 
 func TestTabsStayWhileOneTypes(t *testing.T) {
 	b := newBench(t)
-	b.places.tabs.SelectIndex(1)
-	before := append([]*container.TabItem{}, b.places.tabs.Items...)
+	tabs := b.measuring().tabs
+	tabs.SelectIndex(1)
+	before := append([]*container.TabItem{}, tabs.Items...)
 	b.retype("form.bodice.waist_girth", "58")
-	if b.places.tabs.SelectedIndex() != 1 || before[1] != b.places.tabs.Items[1] {
+	if tabs.SelectedIndex() != 1 || before[1] != tabs.Items[1] {
 		t.Error("typing rebuilt the tabs")
 	}
 }
@@ -343,10 +376,10 @@ func TestAPaddedBuildSaysWhatTheFormLacks(t *testing.T) {
 	b := newBench(t)
 	b.start(b.options.Demos[1])
 	b.settle()
-	b.places.choices[0].pick.SetSelected("padded")
+	b.building().choices[0].pick.SetSelected("padded")
 	b.settle()
-	if names := strings.Join(b.places.names, " "); names != "Garment Form Mount" {
-		t.Errorf("places %s, want a form to type in", names)
+	if tabs := len(b.measuring().tabs.Items); tabs != 2 {
+		t.Errorf("%d tabs to measure, want a form to type in", tabs)
 	}
 	if got := lacks(b.doc.Record()); !strings.HasPrefix(got, "Still needed: of the form bust girth") {
 		t.Errorf("what is needed is said as %q", got)
