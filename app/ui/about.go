@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
@@ -16,10 +17,10 @@ func (w *Window) about() {
 	icon.SetMinSize(fyne.NewSize(72, 72))
 	name := widget.NewLabelWithStyle("Understructure "+w.options.Version, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
 	name.SizeName = theme.SizeNameSubHeadingText
-	text := widget.NewLabel("From the tape measurements of a historic garment to templates of the mount that carries it.\n\n" +
-		w.options.Terms + "\n\nA computed mount is a proposal. Whoever dresses the garment decides.")
+	text := widget.NewLabel(lang.L("From the tape measurements of a historic garment to templates of the mount that carries it.") + "\n\n" +
+		w.options.Terms + "\n\n" + lang.L("A computed mount is a proposal. Whoever dresses the garment decides."))
 	text.Wrapping = fyne.TextWrapWord
-	d := dialog.NewCustom("About", "Close", container.NewBorder(nil, nil, container.NewPadded(icon), nil, container.NewVBox(name, text)), w.win)
+	d := dialog.NewCustom(lang.L("About"), lang.L("Close"), container.NewBorder(nil, nil, container.NewPadded(icon), nil, container.NewVBox(name, text)), w.win)
 	d.Resize(fyne.NewSize(520, 260))
 	d.Show()
 	w.onEscape(d.Hide)

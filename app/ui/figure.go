@@ -1,11 +1,11 @@
 package ui
 
 import (
-	"fmt"
 	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
@@ -56,9 +56,14 @@ func newFigure() *figure {
 // mostNotes is how high notes may stand before they are scrolled.
 const mostNotes = 136
 
-// show draws a plan, with lengths in the unit u.
+// show draws a plan, with lengths in the unit u; while there is none, nothing is shown.
 func (f *figure) show(p plan.Plan, u string) {
 	f.plan, f.unit, f.body = p, u, picture.NewBody(p.Surface)
+	f.box.Hide()
+	if f.body.Empty() {
+		return
+	}
+	f.box.Show()
 	f.elevation.Draw(f.body, f.tapes(), rules[u])
 	f.showLevel()
 }
@@ -102,8 +107,8 @@ func (f *figure) showLevel() {
 // about says in words how the garment sits at a level. Lengths beside the section are in millimetres,
 // like those of the templates.
 func (f *figure) about(l plan.Level) string {
-	return fmt.Sprintf("%s above the floor\nClearance %s mm, ease wanted %s mm\nChance of strain %s",
-		length(&l.Height, f.unit)+" "+f.unit, whole(l.Clearance), whole(&l.Ease), chance(l.StrainChance))
+	return lang.L("{{.Height}} above the floor\nClearance {{.Clearance}} mm, ease wanted {{.Ease}} mm\nChance of strain {{.Chance}}", map[string]any{
+		"Height": length(&l.Height, f.unit) + " " + f.unit, "Clearance": whole(l.Clearance), "Ease": whole(&l.Ease), "Chance": chance(l.StrainChance)})
 }
 
 // lines are the outlines at a level, each with its girth, breadth and depth.
@@ -113,20 +118,20 @@ func (f *figure) lines(l plan.Level) []control.Line {
 		garment = "~" + garment
 	}
 	lines := []control.Line{
-		{Name: "garment, inside", Colour: look.ColorInk, Numbers: f.sizes(picture.Garment, l.Height, garment)},
-		{Name: "wanted", Colour: look.ColorWanted, Numbers: f.sizes(picture.Wanted, l.Height, whole(l.TargetGirth))},
-		{Name: "mount, built", Colour: look.ColorSkin, Stroke: control.Area, Numbers: f.sizes(picture.Built, l.Height, whole(l.BuiltGirth))},
+		{Name: lang.L("garment, inside"), Colour: look.ColorInk, Numbers: f.sizes(picture.Garment, l.Height, garment)},
+		{Name: lang.L("wanted"), Colour: look.ColorWanted, Numbers: f.sizes(picture.Wanted, l.Height, whole(l.TargetGirth))},
+		{Name: lang.L("mount, built"), Colour: look.ColorSkin, Stroke: control.Area, Numbers: f.sizes(picture.Built, l.Height, whole(l.BuiltGirth))},
 	}
 	if l.FormGirth != nil {
-		lines = append(lines, control.Line{Name: "form", Colour: look.ColorForm, Stroke: control.Dashed, Numbers: f.sizes(picture.Form, l.Height, whole(l.FormGirth))})
+		lines = append(lines, control.Line{Name: lang.L("form"), Colour: look.ColorForm, Stroke: control.Dashed, Numbers: f.sizes(picture.Form, l.Height, whole(l.FormGirth))})
 	}
 	if core := f.body.Ring(picture.Core, l.Height); len(core) > 0 {
 		girth := core.Tape()
-		lines = append(lines, control.Line{Name: "foam", Colour: look.ColorForm, Stroke: control.Dashed, Numbers: f.sizes(picture.Core, l.Height, whole(&girth))})
+		lines = append(lines, control.Line{Name: lang.L("foam"), Colour: look.ColorForm, Stroke: control.Dashed, Numbers: f.sizes(picture.Core, l.Height, whole(&girth))})
 	}
 	return append(lines,
-		control.Line{Name: "too large: strain", Colour: look.ColorStrain, Stroke: control.Area},
-		control.Line{Name: "slack", Colour: look.ColorSlack, Stroke: control.Area})
+		control.Line{Name: lang.L("too large: strain"), Colour: look.ColorStrain, Stroke: control.Area},
+		control.Line{Name: lang.L("slack"), Colour: look.ColorSlack, Stroke: control.Area})
 }
 
 func (f *figure) sizes(k picture.Kind, z float64, girth string) []string {
@@ -140,9 +145,9 @@ func (f *figure) sizes(k picture.Kind, z float64, girth string) []string {
 }
 
 func (f *figure) showSection(l plan.Level) {
-	set(f.level, strings.ToUpper(l.Name[:1])+l.Name[1:])
+	set(f.level, control.Sentence(lang.L(l.Name)))
 	set(f.numbers, f.about(l))
-	f.key.Draw([]string{"mm round", "broad", "deep"}, f.lines(l))
+	f.key.Draw([]string{lang.L("mm round"), lang.L("broad"), lang.L("deep")}, f.lines(l))
 	var notes []string
 	for _, w := range f.plan.Warnings {
 		if w.Level == l.Name {

@@ -1,14 +1,15 @@
 package ui
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
 )
@@ -35,17 +36,18 @@ func (w *Window) leave(then func()) {
 			do()
 		})
 	}
-	text := widget.NewLabel(fmt.Sprintf("%s has changes that are not saved.", w.name()))
-	d = dialog.NewCustomWithoutButtons("Save changes?", text, w.win)
-	save := answer("Save", func() { w.saveThen(then) })
+	text := widget.NewLabel(lang.L("{{.Name}} has changes that are not saved.", map[string]any{"Name": w.name()}))
+	d = dialog.NewCustomWithoutButtons(lang.L("Save changes?"), text, w.win)
+	save := answer(lang.L("Save"), func() { w.saveThen(then) })
 	save.Importance = widget.HighImportance
-	cancel := answer("Cancel", func() {})
-	d.SetButtons([]fyne.CanvasObject{cancel, answer("Don't save", then), save})
+	cancel := answer(lang.L("Cancel"), func() {})
+	d.SetButtons([]fyne.CanvasObject{cancel, answer(lang.L("Don't save"), then), save})
 	d.Show()
 	w.onEscape(cancel.OnTapped)
 }
 
-func (w *Window) open() {
+// chooseFile asks which record to open.
+func (w *Window) chooseFile() {
 	d := dialog.NewFileOpen(func(f fyne.URIReadCloser, err error) {
 		if err != nil {
 			w.failed(err)
@@ -130,10 +132,10 @@ func (w *Window) offerRecovery() {
 	}
 	name := w.name()
 	if w.doc.Path() == "" {
-		name = "A record without a file"
+		name = lang.L("A record without a file")
 	}
-	text := fmt.Sprintf("%s was left with unsaved changes\non %s.", name, when.Format("2 January 2006 at 15:04"))
-	d := dialog.NewConfirm("Take up the unsaved changes?", text, func(yes bool) {
+	text := lang.L("{{.Name}} was left with unsaved changes\non {{.Day}} at {{.Time}}.", map[string]any{"Name": name, "Day": when.Format(time.DateOnly), "Time": when.Format("15:04")})
+	d := dialog.NewConfirm(lang.L("Take up the unsaved changes?"), text, func(yes bool) {
 		if !yes {
 			w.doc.Discard()
 			return
@@ -142,8 +144,8 @@ func (w *Window) offerRecovery() {
 			w.failed(err)
 		}
 	}, w.win)
-	d.SetConfirmText("Take up")
-	d.SetDismissText("Discard")
+	d.SetConfirmText(lang.L("Take up"))
+	d.SetDismissText(lang.L("Discard"))
 	d.Show()
 }
 
@@ -156,7 +158,7 @@ func (w *Window) showNotices() {
 		l.Wrapping = fyne.TextWrapWord
 		box.Add(l)
 	}
-	d := dialog.NewCustom("To know before cutting", "Close", container.NewVScroll(box), w.win)
+	d := dialog.NewCustom(lang.L("To know before cutting"), lang.L("Close"), container.NewVScroll(box), w.win)
 	d.Resize(fyne.NewSize(640, 420))
 	d.Show()
 	w.onEscape(d.Hide)

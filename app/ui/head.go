@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
@@ -33,7 +34,7 @@ func (h *head) show(r record.Record) {
 	o := r.Object
 	title := o.Title
 	if title == "" {
-		title = "Garment without a title"
+		title = lang.L("Garment without a title")
 	}
 	var about []string
 	if o.Number != "" {
@@ -43,7 +44,7 @@ func (h *head) show(r record.Record) {
 		about = append(about, fmt.Sprint(o.Year))
 	}
 	if o.Wearer != "" {
-		about = append(about, string(o.Wearer))
+		about = append(about, lang.L(string(o.Wearer)))
 	}
 	if o.Notice != "" {
 		about = append(about, o.Notice)

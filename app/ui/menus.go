@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/lang"
 
 	"understructure/app/document"
 	"understructure/app/ui/look"
@@ -14,6 +15,7 @@ import (
 type menus struct {
 	main             *fyne.MainMenu
 	save, undo, redo *fyne.MenuItem
+	recent           *fyne.MenuItem
 	looks            map[look.Appearance]*fyne.MenuItem
 }
 
@@ -34,25 +36,27 @@ func key(k fyne.KeyName, more fyne.KeyModifier) fyne.Shortcut {
 
 func newMenus(w *Window) *menus {
 	m := &menus{looks: map[look.Appearance]*fyne.MenuItem{}}
-	m.save = w.item("Save", key(fyne.KeyS, 0), w.save)
-	m.undo = w.item("Undo", &fyne.ShortcutUndo{}, w.doc.Undo)
-	m.redo = w.item("Redo", &fyne.ShortcutRedo{}, w.doc.Redo)
-	quit := w.item("Quit", key(fyne.KeyQ, 0), func() { w.leave(w.close) })
+	m.save = w.item(lang.L("Save"), key(fyne.KeyS, 0), w.save)
+	m.recent = newRecentItem(w)
+	m.undo = w.item(lang.L("Undo"), &fyne.ShortcutUndo{}, w.doc.Undo)
+	m.redo = w.item(lang.L("Redo"), &fyne.ShortcutRedo{}, w.doc.Redo)
+	quit := w.item(lang.L("Quit"), key(fyne.KeyQ, 0), func() { w.leave(w.close) })
 	quit.IsQuit = true
-	about := fyne.NewMenuItem("About Understructure", w.about)
+	about := fyne.NewMenuItem(lang.L("About Understructure"), w.about)
 	m.main = fyne.NewMainMenu(
-		fyne.NewMenu("File",
-			w.item("Open…", key(fyne.KeyO, 0), func() { w.leave(w.open) }), w.demos(),
+		fyne.NewMenu(lang.L("File"),
+			w.item(lang.L("New"), key(fyne.KeyN, 0), func() { w.leave(w.blank) }),
+			w.item(lang.L("Open…"), key(fyne.KeyO, 0), func() { w.leave(w.chooseFile) }), m.recent, w.demos(),
 			fyne.NewMenuItemSeparator(),
-			m.save, w.item("Save as…", key(fyne.KeyS, fyne.KeyModifierShift), func() { w.saveAs(func() {}) }),
+			m.save, w.item(lang.L("Save as…"), key(fyne.KeyS, fyne.KeyModifierShift), func() { w.saveAs(func() {}) }),
 			fyne.NewMenuItemSeparator(),
-			w.item("Export templates…", key(fyne.KeyE, 0), w.export),
+			w.item(lang.L("Export templates…"), key(fyne.KeyE, 0), w.export),
 			fyne.NewMenuItemSeparator(),
 			quit),
-		fyne.NewMenu("Edit", m.undo, m.redo),
-		fyne.NewMenu("Go", w.placeItems()...),
-		fyne.NewMenu("View", m.lookItems(w)...),
-		fyne.NewMenu("Help", about),
+		fyne.NewMenu(lang.L("Edit"), m.undo, m.redo),
+		fyne.NewMenu(lang.L("Go"), w.placeItems()...),
+		fyne.NewMenu(lang.L("View"), m.lookItems(w)...),
+		fyne.NewMenu(lang.L("Help"), about),
 	)
 	return m
 }
@@ -62,7 +66,7 @@ func (w *Window) demos() *fyne.MenuItem {
 	for _, d := range w.options.Demos {
 		items = append(items, fyne.NewMenuItem(d.Title, func() { w.leave(func() { w.start(d) }) }))
 	}
-	m := fyne.NewMenuItem("Open a demonstration", nil)
+	m := fyne.NewMenuItem(lang.L("Open a demonstration"), nil)
 	m.ChildMenu = fyne.NewMenu("", items...)
 	return m
 }
@@ -72,7 +76,7 @@ func (w *Window) placeItems() []*fyne.MenuItem {
 	var items []*fyne.MenuItem
 	for i, p := range w.places.all {
 		number := fyne.KeyName(fmt.Sprint(i + 1))
-		items = append(items, w.item(p.name(), key(number, 0), func() { w.places.choose(i) }))
+		items = append(items, w.item(lang.L(p.name()), key(number, 0), func() { w.places.choose(i) }))
 	}
 	return items
 }
@@ -80,7 +84,7 @@ func (w *Window) placeItems() []*fyne.MenuItem {
 func (m *menus) lookItems(w *Window) []*fyne.MenuItem {
 	var items []*fyne.MenuItem
 	for _, a := range []look.Appearance{look.AsDesktop, look.Light, look.Dark} {
-		label := map[look.Appearance]string{look.AsDesktop: "Light or dark as the desktop", look.Light: "Light", look.Dark: "Dark"}[a]
+		label := map[look.Appearance]string{look.AsDesktop: lang.L("Light or dark as the desktop"), look.Light: lang.L("Light"), look.Dark: lang.L("Dark")}[a]
 		m.looks[a] = fyne.NewMenuItem(label, func() { w.setAppearance(a) })
 		m.looks[a].Checked = a == w.appearance()
 		items = append(items, m.looks[a])
@@ -92,8 +96,8 @@ func (m *menus) lookItems(w *Window) []*fyne.MenuItem {
 func (m *menus) show(d *document.Document) {
 	undoes, canUndo := d.Undoes()
 	redoes, canRedo := d.Redoes()
-	changed := become(m.undo, "Undo", undoes, canUndo)
-	changed = become(m.redo, "Redo", redoes, canRedo) || changed
+	changed := become(m.undo, lang.L("Undo"), undoes, canUndo)
+	changed = become(m.redo, lang.L("Redo"), redoes, canRedo) || changed
 	if changed {
 		m.main.Refresh()
 	}
@@ -102,7 +106,7 @@ func (m *menus) show(d *document.Document) {
 func become(m *fyne.MenuItem, verb, name string, enabled bool) bool {
 	label := verb
 	if enabled {
-		label += " " + name
+		label += " " + lang.L(name)
 	}
 	changed := m.Label != label || m.Disabled == enabled
 	m.Label, m.Disabled = label, !enabled

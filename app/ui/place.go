@@ -5,13 +5,14 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 )
 
 // place is where one part of the work is done, such as measuring. All places look at the same document.
 type place interface {
-	name() string             // as the button says it
+	name() string             // in English; the button says it in the language of the desktop
 	side() fyne.CanvasObject  // what is typed and chosen there, in the left column
 	stage() fyne.CanvasObject // what the rest of the window shows; nil is the figure and its section
 	show()                    // brings it to the document and to the newest plan
@@ -31,7 +32,7 @@ type places struct {
 func newPlaces(figure fyne.CanvasObject, all ...place) *places {
 	p := &places{all: all, chosen: -1, figure: figure, bar: container.New(layout.NewCustomPaddedHBoxLayout(2)), left: container.NewStack(), stage: container.NewStack()}
 	for i, each := range all {
-		b := widget.NewButton(each.name(), func() { p.choose(i) })
+		b := widget.NewButton(lang.L(each.name()), func() { p.choose(i) })
 		b.Importance = widget.LowImportance
 		p.buttons = append(p.buttons, b)
 		p.bar.Add(b)

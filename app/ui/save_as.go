@@ -1,12 +1,12 @@
 package ui
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -24,8 +24,8 @@ func (w *Window) saveAs(then func()) {
 	s.name.SetText(w.stem() + ".json")
 	s.folder = widget.NewButton(w.folder(), s.chooseFolder)
 	s.folder.Alignment = widget.ButtonAlignLeading
-	d := dialog.NewForm("Save as", "Save", "Cancel", []*widget.FormItem{
-		widget.NewFormItem("Name", s.name), widget.NewFormItem("Folder", s.folder),
+	d := dialog.NewForm(lang.L("Save as"), lang.L("Save"), lang.L("Cancel"), []*widget.FormItem{
+		widget.NewFormItem(lang.L("Name"), s.name), widget.NewFormItem(lang.L("Folder"), s.folder),
 	}, s.chosen, w.win)
 	s.name.OnSubmitted = func(string) { d.Submit() }
 	d.Resize(fyne.NewSize(560, 200))
@@ -53,8 +53,8 @@ func (s *saving) chosen(yes bool) {
 		s.save(path)
 		return
 	}
-	text := fmt.Sprintf("%s is already there.", filepath.Base(path))
-	dialog.ShowConfirm("Replace the file?", text, func(yes bool) {
+	text := lang.L("{{.Name}} is already there.", map[string]any{"Name": filepath.Base(path)})
+	dialog.ShowConfirm(lang.L("Replace the file?"), text, func(yes bool) {
 		if yes {
 			s.save(path)
 		}
@@ -66,5 +66,6 @@ func (s *saving) save(path string) {
 		s.w.failed(err)
 		return
 	}
+	s.w.remember(path)
 	s.then()
 }

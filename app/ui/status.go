@@ -1,11 +1,11 @@
 package ui
 
 import (
-	"fmt"
 	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
@@ -30,7 +30,7 @@ func newStatus(export func()) *status {
 	s.verdict.Truncation = fyne.TextTruncateEllipsis
 	s.notices = widget.NewButtonWithIcon("", theme.InfoIcon(), func() { s.onOpen() })
 	s.notices.Importance = widget.LowImportance
-	s.export = widget.NewButton("Export templates…", export)
+	s.export = widget.NewButton(lang.L("Export templates…"), export)
 	s.export.Importance = widget.HighImportance
 	s.busy.Hide()
 	s.notices.Hide()
@@ -66,14 +66,14 @@ func lacks(r record.Record) string {
 	for _, place := range document.Missing(r) {
 		var labels []string
 		for _, f := range place.Fields {
-			labels = append(labels, f.Label)
+			labels = append(labels, lang.L(f.Label))
 		}
-		parts = append(parts, "of the "+strings.ToLower(place.Name)+" "+strings.Join(labels, ", "))
+		parts = append(parts, lang.L("of the "+strings.ToLower(place.Name))+" "+strings.Join(labels, ", "))
 	}
 	if len(parts) == 0 {
 		return ""
 	}
-	return "Still needed: " + strings.Join(parts, "; ") + "."
+	return lang.L("Still needed:") + " " + strings.Join(parts, "; ") + "."
 }
 
 func (s *status) work(busy bool) {
@@ -102,15 +102,17 @@ func verdict(p plan.Plan, u string) (string, widget.Importance) {
 		return "", widget.MediumImportance
 	case *tight.Clearance < 0:
 		over := -*tight.Clearance
-		return fmt.Sprintf("Would strain: at the %s the mount is %s %s larger than the garment.", tight.Name, length(&over, u), u), widget.WarningImportance
+		return lang.L("Would strain: at the {{.Level}} the mount is {{.Length}} larger than the garment.",
+			map[string]any{"Level": lang.L(tight.Name), "Length": length(&over, u) + " " + u}), widget.WarningImportance
 	}
-	return fmt.Sprintf("Nothing strains. Tightest at the %s, with %s %s to spare.", tight.Name, length(tight.Clearance, u), u), widget.MediumImportance
+	return lang.L("Nothing strains. Tightest at the {{.Level}}, with {{.Length}} to spare.",
+		map[string]any{"Level": lang.L(tight.Name), "Length": length(tight.Clearance, u) + " " + u}), widget.MediumImportance
 }
 
 func (s *status) count(notices int) {
-	text := fmt.Sprintf("%d notices", notices)
+	text := lang.L("{{.Count}} notices", map[string]any{"Count": notices})
 	if notices == 1 {
-		text = "1 notice"
+		text = lang.L("1 notice")
 	}
 	if s.notices.Text != text {
 		s.notices.SetText(text)

@@ -9,11 +9,13 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
 	"understructure/app/record"
 	"understructure/app/ui/look"
+	"understructure/geometry/measure"
 )
 
 // Progress tells how far a piece of work has come: what is being done, and the fraction, 0 to 1.
@@ -73,9 +75,8 @@ func New(a fyne.App, o Options) *Window {
 // begin shows the file, or where there is none that can be read the first demo.
 func (w *Window) begin() {
 	if w.options.File != "" {
-		err := w.doc.Open(w.options.File)
+		err := w.open(w.options.File)
 		if err == nil {
-			w.offerRecovery()
 			return
 		}
 		w.failed(err)
@@ -96,11 +97,27 @@ func (w *Window) content() fyne.CanvasObject {
 
 // Open shows the record of a file, or says why it cannot.
 func (w *Window) Open(path string) {
-	if err := w.doc.Open(path); err != nil {
+	if err := w.open(path); err != nil {
 		w.failed(err)
-		return
 	}
+}
+
+func (w *Window) open(path string) error {
+	if err := w.doc.Open(path); err != nil {
+		return err
+	}
+	w.remember(path)
 	w.offerRecovery()
+	return nil
+}
+
+// blank begins a record in which nothing is taken yet, in the unit of the one before.
+func (w *Window) blank() {
+	w.start(Demo{lang.L("New record"), record.Record{
+		Unit:   w.doc.Record().Unit,
+		Object: record.Object{Wearer: measure.Woman},
+		Mount:  record.Mount{Build: record.Builds[1]},
+	}})
 }
 
 func (w *Window) start(d Demo) { w.doc.Start(d.Title, d.Record) }
@@ -127,9 +144,7 @@ func (w *Window) changed() {
 func (w *Window) computed() {
 	p, err := w.doc.Plan()
 	w.status.show(p, err, w.doc.Busy(), w.doc.Record())
-	if len(p.Levels) > 0 {
-		w.figure.show(p, w.doc.Record().Unit)
-	}
+	w.figure.show(p, w.doc.Record().Unit)
 	w.places.show()
 }
 

@@ -7,12 +7,12 @@ import (
 
 // NewGroup is the head of a group of values.
 func NewGroup(name string) fyne.CanvasObject {
-	return widget.NewLabelWithStyle(sentence(name), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
+	return widget.NewLabelWithStyle(Sentence(name), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
 }
 
 // NewName is what stands before a value.
 func NewName(name string) *widget.Label {
-	l := widget.NewLabel(sentence(name))
+	l := widget.NewLabel(Sentence(name))
 	l.Truncation = fyne.TextTruncateEllipsis
 	return l
 }

@@ -5,6 +5,8 @@ package control
 
 import (
 	"math"
+	"unicode"
+	"unicode/utf8"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -35,4 +37,10 @@ func line(x0, y0, x1, y1 float32, colour fyne.ThemeColorName, width float32) *ca
 	l.StrokeWidth = width
 	l.Position1, l.Position2 = fyne.NewPos(x0, y0), fyne.NewPos(x1, y1)
 	return l
+}
+
+// Sentence begins with a capital.
+func Sentence(s string) string {
+	r, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(r)) + s[n:]
 }

@@ -1,9 +1,6 @@
 package control
 
 import (
-	"unicode"
-	"unicode/utf8"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
@@ -149,9 +146,3 @@ func (l *MeasureList) CreateRenderer() fyne.WidgetRenderer {
 
 // helpHeight holds three lines of small text.
 const helpHeight = 64
-
-// sentence begins with a capital.
-func sentence(s string) string {
-	r, n := utf8.DecodeRuneInString(s)
-	return string(unicode.ToUpper(r)) + s[n:]
-}
