@@ -7,9 +7,6 @@ import (
 	"math"
 	"slices"
 	"strings"
-	"time"
-	"unicode"
-	"unicode/utf8"
 
 	"understructure/geometry/measure"
 	"understructure/geometry/unit"
@@ -99,40 +96,6 @@ func written(n node) string {
 	}
 }
 
-func (d *decoder) text(into *string, longest int) func(string, node) {
-	return func(path string, n node) {
-		s, ok := n.(string)
-		allowed := fmt.Sprintf("text of at most %d characters on one line", longest)
-		if !ok || utf8.RuneCountInString(s) > longest || strings.ContainsFunc(s, unicode.IsControl) {
-			d.refuse(path, written(n), "is not possible", allowed)
-			return
-		}
-		*into = s
-	}
-}
-
-func (d *decoder) word(into *string, words []string) func(string, node) {
-	return func(path string, n node) {
-		s, ok := n.(string)
-		if !ok || !slices.Contains(words, s) {
-			d.refuse(path, written(n), "is not possible", strings.Join(words, ", "))
-			return
-		}
-		*into = s
-	}
-}
-
-func (d *decoder) date(into *string) func(string, node) {
-	return func(path string, n node) {
-		s, ok := n.(string)
-		if _, err := time.Parse(time.DateOnly, s); !ok || err != nil {
-			d.refuse(path, written(n), "is not possible", "a date as yyyy-mm-dd")
-			return
-		}
-		*into = s
-	}
-}
-
 // quantity is what a number counts: the word behind it and its size in the program's own unit.
 type quantity struct {
 	word string
@@ -161,6 +124,10 @@ func (q quantity) allowed(l Limit) string {
 // coarse enough that the noise of changing the unit does not grow from saving to saving.
 const grains = 1e6
 
+func toGrain(v float64) float64 {
+	return math.Round(v*grains)/grains + 0 // adding nought turns a negative nought into a plain one
+}
+
 // number returns a value in the program's own unit, and whether it is possible.
 func (d *decoder) number(path string, n node, q quantity, l Limit) (float64, bool) {
 	s, ok := n.(json.Number)
@@ -168,8 +135,8 @@ func (d *decoder) number(path string, n node, q quantity, l Limit) (float64, boo
 		d.refuse(path, written(n), "is not a number", q.allowed(l))
 		return 0, false
 	}
-	v, err := s.Float64()                      // an error is a number beyond all bounds
-	v = math.Round(v*q.size*grains)/grains + 0 // adding nought turns a negative nought into a plain one
+	v, err := s.Float64() // an error is a number beyond all bounds
+	v = toGrain(v * q.size)
 	if err != nil || !(v >= l.Least && v <= l.Most) {
 		d.refuse(path, strings.TrimSpace(short(s.String())+" "+q.word), "is not possible", q.allowed(l))
 		return 0, false

@@ -53,10 +53,12 @@ func (e encoder) record(r Record) node {
 	o.put("garment", e.garment(r.Garment))
 	if r.Form != nil {
 		form := object{keys: []string{"label"}, values: map[string]node{"label": r.Form.Label}} // even an empty form is a form
-		form.put("bodice", e.sheet(r.Form.Bodice, measure.Keys))
+		form.put("bodice", e.sheet(r.Form.Bodice, r.Form.Readings, measure.Keys))
 		o.put("form", form)
 	}
 	o.put("mount", e.mount(r.Mount))
+	o.put("fittings", listed(r.Fittings, e.fitting))
+	o.put("photographs", listed(r.Photographs, e.photograph))
 	return o
 }
 
@@ -78,21 +80,17 @@ func (e encoder) garment(g Garment) node {
 	if g.MassKg != nil {
 		o.put("mass_kg", plain(*g.MassKg))
 	}
-	o.put("bodice", e.sheet(g.Bodice, measure.Keys))
-	o.put("skirt", e.sheet(g.Skirt, measure.Skirt))
-	o.put("sleeve", e.sheet(g.Sleeve, measure.Sleeve))
+	o.put("bodice", e.sheet(g.Bodice, g.Readings.Bodice, measure.Keys))
+	o.put("skirt", e.sheet(g.Skirt, g.Readings.Skirt, measure.Skirt))
+	o.put("sleeve", e.sheet(g.Sleeve, g.Readings.Sleeve, measure.Sleeve))
 	return o
 }
 
-func (e encoder) sheet(s measure.Sheet, table []measure.Measure) node {
+func (e encoder) sheet(s measure.Sheet, beside Readings, table []measure.Measure) node {
 	var o object
 	for _, m := range table {
-		v, ok := s[m.Key]
-		switch {
-		case ok && m.Degrees:
-			o.put(string(m.Key), plain(v))
-		case ok:
-			o.put(string(m.Key), e.length(v))
+		if v, ok := s[m.Key]; ok {
+			o.put(string(m.Key), e.readings(m, v, beside[m.Key]))
 		}
 	}
 	return o
@@ -102,6 +100,7 @@ func (e encoder) mount(m Mount) node {
 	var o, cover, plank object
 	o.put("build", m.Build)
 	o.put("ease", e.ease(m.Ease))
+	o.put("shape", e.shape(m.Shape))
 	o.put("tape_error", e.optional(m.TapeError))
 	o.put("wadding", e.waddings(m.Wadding))
 	cover.put("thickness", e.optional(m.Cover))
@@ -179,6 +178,10 @@ func print(b *bytes.Buffer, n node, indent string) {
 	deeper := indent + "  "
 	switch v := n.(type) {
 	case object:
+		if len(v.keys) == 0 {
+			b.WriteString("{}")
+			return
+		}
 		b.WriteString("{\n")
 		for i, key := range v.keys {
 			b.WriteString(deeper + quoted(key) + ": ")

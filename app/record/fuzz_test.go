@@ -19,6 +19,7 @@ func FuzzDecode(f *testing.F) {
 		}
 	}
 	f.Add(body(`"mount": {"ease": {"waist": 8, "high hip": 20}, "wadding": [{"thickness": 3}], "paper": [300, 400]}`))
+	f.Add(full)
 	f.Fuzz(func(t *testing.T, text string) {
 		r, err := Decode(strings.NewReader(text))
 		if err != nil {

@@ -22,11 +22,41 @@ var (
 	YearLimit        = Limit{1000, 2100}
 )
 
+// The limits of what the maker sets by hand at a level. They span those of the measurements of
+// every level; the height is above the waist, and a figure has some 500 mm on either side of it.
+var (
+	ShapeHeightLimit = Limit{-600, 1000}
+	ShapeGirthLimit  = Limit{100, 2500}
+	ShapeAcrossLimit = Limit{30, 1100} // breadth and depth
+	ShapeArcLimit    = Limit{40, 1500}
+)
+
+// The limits of fittings and photographs.
+var (
+	SeenLimit       = Limit{0, 1000}       // a garment that fails to meet by more is not on its mount
+	PixelLimit      = Limit{-1e5, 1e5}     // the largest pictures have some 50 000 pixels a side (from memory)
+	PhotographLimit = Limit{1, 10000}      // between the two points
+	PlaceLimit      = Limit{-10000, 10000} // of a point in the view, across and up
+	FadeLimit       = Limit{0, 1}
+)
+
+// The most items that a list may have. They are wide of what a workshop writes down, and
+// keep the fullest record within the size that a file may have.
+const (
+	MostReadings    = 12
+	MostFittings    = 200
+	MostSeen        = 50 // at one fitting
+	MostPhotographs = 12
+	MostTrace       = 2000 // points of an outline traced on a photograph
+)
+
 // The most characters that a text may have, so that it fits where it is printed.
 const (
 	longestNumber = 100
 	longestTitle  = 500
 	longestName   = 200
+	longestNote   = 2000
+	longestPath   = 1000
 )
 
 // mostWaddings is far more than a workshop keeps.
@@ -41,6 +71,9 @@ var (
 	SidesOf   = []string{"inside", "outside"} // of the cloth, where the tape lay
 	Papers    = paperNames()
 	Wearers   = []string{"woman", "man", "child"}
+	Faults    = []string{FailsToMeet, Tight, Slack, TooSquare, TooSloping, HemShort, HemLong, Limp}
+	Wheres    = []string{"front", "back", "left", "right"}
+	Views     = []string{"front", "side", "back"}
 )
 
 func paperNames() []string {

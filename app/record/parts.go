@@ -28,6 +28,8 @@ func (d *decoder) record(n node) Record {
 		field{"garment", func(p string, n node) { d.garment(p, n, &r.Garment) }},
 		field{"form", func(p string, n node) { r.Form = d.form(p, n) }},
 		field{"mount", func(p string, n node) { d.mount(p, n, &r.Mount) }},
+		field{"fittings", items(d, &r.Fittings, MostFittings, "fittings", d.fitting)},
+		field{"photographs", items(d, &r.Photographs, MostPhotographs, "photographs", d.photograph)},
 	)
 	d.complete(&r)
 	return r
@@ -65,9 +67,9 @@ func (d *decoder) garment(path string, n node, g *Garment) {
 	d.object(path, n,
 		field{"strength", d.word(&g.Strength, Strengths)},
 		field{"mass_kg", d.optional(&g.MassKg, kilograms, MassLimit)},
-		field{"bodice", d.sheet(&g.Bodice, measure.Keys)},
-		field{"skirt", d.sheet(&g.Skirt, measure.Skirt)},
-		field{"sleeve", d.sheet(&g.Sleeve, measure.Sleeve)},
+		field{"bodice", d.sheet(&g.Bodice, &g.Readings.Bodice, measure.Keys)},
+		field{"skirt", d.sheet(&g.Skirt, &g.Readings.Skirt, measure.Skirt)},
+		field{"sleeve", d.sheet(&g.Sleeve, &g.Readings.Sleeve, measure.Sleeve)},
 	)
 }
 
@@ -75,21 +77,30 @@ func (d *decoder) form(path string, n node) *Form {
 	f := &Form{}
 	d.object(path, n,
 		field{"label", d.text(&f.Label, longestName)},
-		field{"bodice", d.sheet(&f.Bodice, measure.Keys)},
+		field{"bodice", d.sheet(&f.Bodice, &f.Readings, measure.Keys)},
 	)
 	return f
 }
 
-// sheet reads the measurements that a table lists; a sheet without a value stays nil.
-func (d *decoder) sheet(into *measure.Sheet, table []measure.Measure) func(string, node) {
+// sheet reads the measurements that a table lists; a sheet without a value stays nil, and so do
+// readings where nothing was taken twice.
+func (d *decoder) sheet(into *measure.Sheet, beside *Readings, table []measure.Measure) func(string, node) {
 	var fields []field
 	for _, m := range table {
 		fields = append(fields, field{string(m.Key), func(path string, n node) {
-			if v, ok := d.number(path, n, d.of(m), Limit{m.Min, m.Max}); ok {
-				if *into == nil {
-					*into = measure.Sheet{}
+			all := d.readings(path, n, m)
+			if d.err != nil {
+				return
+			}
+			if *into == nil {
+				*into = measure.Sheet{}
+			}
+			(*into)[m.Key] = Kept(m, all)
+			if len(all) > 1 {
+				if *beside == nil {
+					*beside = Readings{}
 				}
-				(*into)[m.Key] = v
+				(*beside)[m.Key] = all
 			}
 		}})
 	}
@@ -108,6 +119,7 @@ func (d *decoder) mount(path string, n node, m *Mount) {
 	d.object(path, n,
 		field{"build", d.word(&m.Build, Builds)},
 		field{"ease", func(p string, n node) { d.ease(p, n, &m.Ease) }},
+		field{"shape", func(p string, n node) { d.shape(p, n, &m.Shape) }},
 		field{"tape_error", d.optional(&m.TapeError, q, TapeErrorLimit)},
 		field{"wadding", func(p string, n node) { m.Wadding = d.waddings(p, n) }},
 		field{"cover", func(p string, n node) { d.object(p, n, field{"thickness", d.optional(&m.Cover, q, CoverLimit)}) }},
@@ -143,8 +155,7 @@ func (d *decoder) waddings(path string, n node) []Wadding {
 	if !ok {
 		return []Wadding{d.wadding(path, n)}
 	}
-	if len(l) > mostWaddings {
-		d.refuse(path, fmt.Sprintf("a list of %d", len(l)), "is not possible", fmt.Sprintf("at most %d waddings", mostWaddings))
+	if !d.atMost(path, l, mostWaddings, "waddings") {
 		return nil
 	}
 	var w []Wadding

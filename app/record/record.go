@@ -15,6 +15,9 @@ type Record struct {
 	Garment Garment
 	Form    *Form // nil where there is no form
 	Mount   Mount
+
+	Fittings    []Fitting // in the order in which they took place
+	Photographs []Photograph
 }
 
 // Object is the garment as the museum knows it.
@@ -38,18 +41,21 @@ type Garment struct {
 	Bodice   measure.Sheet
 	Skirt    measure.Sheet
 	Sleeve   measure.Sheet
+	Readings GarmentReadings // of what was taken more than once
 }
 
 // Form is what the maker already has, measured bare.
 type Form struct {
-	Label  string
-	Bodice measure.Sheet
+	Label    string
+	Bodice   measure.Sheet
+	Readings Readings // of what was taken more than once
 }
 
 // Mount is how it is to be built.
 type Mount struct {
 	Build     string // "padded" or "slices"
 	Ease      Ease
+	Shape     measure.Shape // what was set by hand, by level
 	TapeError *float64
 	Wadding   []Wadding
 	Cover     *float64 // thickness

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"math"
+	"slices"
 
 	"understructure/geometry/measure"
 )
@@ -74,7 +75,7 @@ func table(rows []measure.Measure) ordered {
 		if m.ISO != "" {
 			text += " On a body: " + m.ISO + ", ISO 8559-1:2017."
 		}
-		o = append(o, entry{string(m.Key), described(text)})
+		o = append(o, entry{string(m.Key), append(ref("readings"), entry{"description", text})})
 	}
 	return closed(orNull, o)
 }
@@ -83,7 +84,7 @@ func requiredKeys() ordered {
 	var keys []string
 	var numbers ordered
 	for _, k := range Required {
-		keys, numbers = append(keys, string(k)), append(numbers, entry{string(k), ordered{{"type", "number"}}})
+		keys, numbers = append(keys, string(k)), append(numbers, entry{string(k), ordered{{"type", []string{"number", "array"}}}})
 	}
 	return ordered{{"type", "object"}, {"required", keys}, {"properties", numbers}}
 }
@@ -102,6 +103,9 @@ func whole() ordered {
 	}
 	defs := ordered{{"bodice", table(measure.Keys)}, {"skirt", table(measure.Skirt)}, {"sleeve", table(measure.Sleeve)},
 		{"wadding", closed("object", ordered{{"thickness", ordered{{"type", "number"}}}, {"spread", number}}, entry{"required", []string{"thickness"}})},
+		{"readings", ordered{{"description", "A number, or a list of several readings: of lengths the smallest counts, of slopes the mean."},
+			{"type", []string{"number", "array", "null"}}, {"minItems", 1}, {"maxItems", MostReadings}, {"items", ordered{{"type", "number"}}}}},
+		{"adjustment", adjustmentSchema()},
 		{"complete", requiredKeys()}}
 	for _, word := range Units {
 		rules = append(rules, ordered{{"if", ordered{{"properties", ordered{{"unit", ordered{{"const", word}}}}}}}, {"then", ref("lengths_" + word)}})
@@ -128,6 +132,8 @@ func whole() ordered {
 				entry{"required", []string{"bodice"}})},
 			{"form", closed(orNull, ordered{{"label", line(longestName)}, {"bodice", ref("bodice")}})},
 			{"mount", mountSchema()},
+			{"fittings", listSchema(MostFittings, fittingSchema())},
+			{"photographs", listSchema(MostPhotographs, photographSchema())},
 		}},
 		{"allOf", rules},
 		{"$defs", defs},
@@ -135,13 +141,15 @@ func whole() ordered {
 }
 
 func mountSchema() ordered {
-	var levels ordered
+	var levels, shape ordered
 	for _, l := range measure.Levels {
 		levels = append(levels, entry{string(l), number})
+		shape = append(shape, entry{string(l), ref("adjustment")})
 	}
 	return closed(orNull, ordered{
 		{"build", enum(Builds)},
 		{"ease", ordered{{"description", "One number, or one a level."}, {"type", []string{"number", "object", "null"}}, {"additionalProperties", false}, {"properties", levels}}},
+		{"shape", closed(orNull, shape, entry{"description", "What was set by hand of the mount, by level; the height is above the waist and may be negative."})},
 		{"tape_error", described("One standard deviation of a tape reading.")},
 		{"wadding", ordered{{"anyOf", []any{ordered{{"type", "null"}}, ref("wadding"), ordered{{"type", "array"}, {"maxItems", mostWaddings}, {"items", ref("wadding")}}}}}},
 		{"cover", closed(orNull, ordered{{"thickness", number}})},
@@ -149,6 +157,57 @@ func mountSchema() ordered {
 		{"step", enum(Steps)},
 		{"paper", ordered{{"anyOf", []any{enum(Papers), ordered{{"type", "array"}, {"minItems", 2}, {"maxItems", 2}, {"items", ordered{{"type", "number"}}}}}}}},
 	})
+}
+
+func adjustmentSchema() ordered {
+	var parts ordered
+	for _, p := range adjustment {
+		parts = append(parts, entry{p.key, number})
+	}
+	return closed(orNull, parts)
+}
+
+func fittingSchema() ordered {
+	about := func(is func(string) bool, levels any, more ...entry) ordered {
+		words := slices.DeleteFunc(slices.Clone(Faults), func(w string) bool { return !is(w) })
+		return ordered{{"if", ordered{{"properties", ordered{{"what", ordered{{"enum", words}}}}}}},
+			{"then", append(ordered{{"properties", ordered{{"level", ordered{{"enum", levels}}}}}}, more...)}}
+	}
+	seen := closed("object", ordered{{"what", ordered{{"enum", Faults}}}, {"level", enum(append(levels(), ""))}, {"where", enum(append(Wheres, ""))},
+		{"by", described("How much, where it was measured.")}, {"built", described("The tape girth, at that level, of the mount that was tried on.")}},
+		entry{"required", []string{"what"}},
+		entry{"allOf", []any{
+			about(OfGirth, levels(), entry{"required", []string{"level"}}),
+			about(OfHem, []any{"", nil}),
+		}})
+	return closed("object", ordered{{"on", ordered{{"anyOf", []any{ordered{{"type", []string{"string", "null"}}, {"format", "date"}}, ordered{{"const", ""}}}}}},
+		{"by", line(longestName)},
+		{"note", ordered{{"type", []string{"string", "null"}}, {"maxLength", longestNote}, {"pattern", `^[^\x00-\x09\x0b-\x1f\x7f-\x9f]*$`}}},
+		{"seen", listSchema(MostSeen, seen)}})
+}
+
+func photographSchema() ordered {
+	pixel := func(text string) ordered {
+		return append(ordered{{"description", text}}, pair([]string{"array", "null"}, PixelLimit)...)
+	}
+	file := append(ordered{{"description", "As given; from the record's folder where it is relative."}, {"minLength", 1}}, line(longestPath)...)
+	file[2].value = "string"
+	return closed("object", ordered{{"view", ordered{{"enum", Views}}}, {"file", file},
+		{"sha256", ordered{{"type", []string{"string", "null"}}, {"pattern", "^([0-9A-Fa-f]{64})?$"}}},
+		{"low", pixel("Pixels to the right and down from the upper left corner.")}, {"high", pixel("Lies straight above low on the figure.")},
+		{"length", described("From low to high.")},
+		{"at", ordered{{"description", "Where low lies in the view: across, and up from the floor."}, {"type", []string{"array", "null"}}, {"minItems", 2}, {"maxItems", 2}, {"items", ordered{{"type", "number"}}}}},
+		{"fade", append(number, entry{"minimum", FadeLimit.Least}, entry{"maximum", FadeLimit.Most})},
+		{"trace", listSchema(MostTrace, pair("array", PixelLimit))}},
+		entry{"required", []string{"view", "file"}})
+}
+
+func pair(kinds any, l Limit) ordered {
+	return ordered{{"type", kinds}, {"minItems", 2}, {"maxItems", 2}, {"items", ordered{{"type", "number"}, {"minimum", l.Least}, {"maximum", l.Most}}}}
+}
+
+func listSchema(most int, item ordered) ordered {
+	return ordered{{"type", []string{"array", "null"}}, {"maxItems", most}, {"items", item}}
 }
 
 // inUnitOf gives the ranges of every length in one unit.
@@ -164,29 +223,39 @@ func inUnitOf(word string) ordered {
 			if m.Degrees {
 				size = 1
 			}
-			o = append(o, entry{string(m.Key), limit(Limit{m.Min, m.Max}, size)})
+			one := limit(Limit{m.Min, m.Max}, size)
+			o = append(o, entry{string(m.Key), append(one, entry{"items", one})})
 		}
 		return ordered{{"properties", o}}
 	}
 	object := func(o ordered) ordered { return ordered{{"properties", o}} }
-	var levels ordered
+	var levels, shape, parts ordered
+	for _, p := range adjustment {
+		parts = append(parts, entry{p.key, length(p.limit)})
+	}
 	for _, l := range measure.Levels {
 		levels = append(levels, entry{string(l), length(EaseLimit)})
+		shape = append(shape, entry{string(l), ref("adjustment_" + word)})
 	}
+	seen := object(ordered{{"by", length(SeenLimit)}, {"built", length(ShapeGirthLimit)}})
 	wadding := object(ordered{{"thickness", length(WaddingLimit)}, {"spread", length(SpreadLimit)}})
 	return ordered{
 		{"bodice_" + word, sheet(measure.Keys)},
+		{"adjustment_" + word, object(parts)},
 		{"lengths_" + word, object(ordered{
 			{"garment", object(ordered{{"bodice", ref("bodice_" + word)}, {"skirt", sheet(measure.Skirt)}, {"sleeve", sheet(measure.Sleeve)}})},
 			{"form", object(ordered{{"bodice", ref("bodice_" + word)}})},
 			{"mount", object(ordered{
 				{"ease", append(length(EaseLimit), object(levels)...)},
+				{"shape", object(shape)},
 				{"tape_error", length(TapeErrorLimit)},
 				{"wadding", append(wadding, entry{"items", wadding})},
 				{"cover", object(ordered{{"thickness", length(CoverLimit)}})},
 				{"plank", object(ordered{{"thickness", length(PlankLimit)}, {"length", length(PlankSideLimit)}, {"width", length(PlankSideLimit)}, {"pole", length(PoleLimit)}})},
 				{"paper", ordered{{"prefixItems", []any{length(PaperWidthLimit), length(PaperHeightLimit)}}}},
 			})},
+			{"fittings", ordered{{"items", object(ordered{{"seen", ordered{{"items", seen}}}})}}},
+			{"photographs", ordered{{"items", object(ordered{{"length", length(PhotographLimit)}, {"at", ordered{{"items", length(PlaceLimit)}}}})}}},
 		})},
 	}
 }

@@ -129,6 +129,7 @@ func TestSchemaAndDecodeAgreeOnEveryRange(t *testing.T) {
 					frame += `, "` + key + `": {` + inside + `}`
 				}
 				agree(word, frame+`}}`, limit)
+				agree(word, strings.Replace(frame, "VALUE", "[VALUE, VALUE]", 1)+`}}`, limit)
 			}
 		}
 		sheet("bodice", measure.Keys)
@@ -140,8 +141,16 @@ func TestSchemaAndDecodeAgreeOnEveryRange(t *testing.T) {
 			`"cover": {"thickness": VALUE}`: CoverLimit, `"plank": {"thickness": VALUE}`: PlankLimit,
 			`"plank": {"width": VALUE}`: PlankSideLimit, `"plank": {"length": VALUE}`: PlankSideLimit,
 			`"plank": {"pole": VALUE}`: PoleLimit, `"paper": [VALUE, BUST]`: PaperWidthLimit, `"paper": [BUST, VALUE]`: PaperHeightLimit,
+			`"shape": {"hip": {"height": VALUE}}`: ShapeHeightLimit, `"shape": {"bust": {"girth": VALUE}}`: ShapeGirthLimit, `"shape": {"waist": {"depth": VALUE}}`: ShapeAcrossLimit,
+			`"shape": {"waist": {"breadth": VALUE}}`: ShapeAcrossLimit, `"shape": {"hip": {"front_arc": VALUE}}`: ShapeArcLimit, `"shape": {"hip": {"left_arc": VALUE}}`: ShapeArcLimit,
 		} {
 			agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, "mount": {`+inside+`}}`, scaled(limit))
+		}
+		for inside, limit := range map[string]Limit{
+			`"fittings": [{"seen": [{"what": "limp", "by": VALUE}]}]`: SeenLimit, `"fittings": [{"seen": [{"what": "limp", "built": VALUE}]}]`: ShapeGirthLimit,
+			`"photographs": [{"view": "back", "file": "a", "length": VALUE}]`: PhotographLimit, `"photographs": [{"view": "back", "file": "a", "at": [SIX, VALUE]}]`: PlaceLimit,
+		} {
+			agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, `+inside+`}`, scaled(limit))
 		}
 	}
 }

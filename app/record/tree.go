@@ -10,8 +10,8 @@ import (
 )
 
 const (
-	largest = 1 << 20 // bytes: a full record has some 3 kB, so a mebibyte is another kind of file
-	deepest = 8       // a record nests five deep
+	largest = 4 << 20 // bytes: every list filled to its limit makes some 3 MB, so more is another kind of file
+	deepest = 8       // a record nests six deep
 )
 
 // node is one JSON value as it stands in the file: nil, bool, string, json.Number, list or object.
@@ -33,7 +33,7 @@ func parse(r io.Reader) (node, error) {
 		return nil, err
 	}
 	if len(b) > largest {
-		return nil, &Refusal{Message: "the file is too large for a record", Allowed: "1 MiB"}
+		return nil, &Refusal{Message: "the file is too large for a record", Allowed: "4 MiB"}
 	}
 	b = bytes.TrimPrefix(b, []byte("\uFEFF")) // some editors put a byte order mark first
 	if !utf8.Valid(b) {
