@@ -2,7 +2,8 @@
 //
 // Inside the geometry every length is a float64 in millimetres and every angle a
 // float64 in radians; the named types stand where a person's value comes in or goes out.
-// It does not format for a locale.
+// It reads numbers as people write them, and writes the eighths of an inch that stand on a
+// tape. It does not format for a locale.
 package unit
 
 // Length is a length in millimetres. The zero Length is no length at all.
