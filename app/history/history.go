@@ -13,6 +13,7 @@ type Of[T any] struct {
 }
 
 type step[T any] struct {
+	key   string // what Amend knows it by
 	name  string
 	value T
 }
@@ -30,7 +31,7 @@ func (h *Of[T]) Push(name string, v T) {
 	if h.mark > h.at {
 		h.mark = -1
 	}
-	h.line = append(h.line[:h.at+1], step[T]{name, v})
+	h.line = append(h.line[:h.at+1], step[T]{name, name, v})
 	h.at++
 	h.open = false
 }
@@ -38,12 +39,18 @@ func (h *Of[T]) Push(name string, v T) {
 // Amend takes a step that belongs to the one before when that has the same name and was not
 // closed, so that a word typed letter by letter, or a drag, is one step.
 func (h *Of[T]) Amend(name string, v T) {
-	if h.open && h.line[h.at].name == name && h.mark != h.at {
-		h.line[h.at].value = v
-		return
+	h.AmendNamed(name, v, func(T, T) string { return name })
+}
+
+// AmendNamed is Amend for a step that is known by a key and named for what has changed from
+// where it began to where it now is.
+func (h *Of[T]) AmendNamed(key string, v T, name func(from, to T) string) {
+	if !h.open || h.line[h.at].key != key || h.mark == h.at {
+		h.Push(key, v)
+		h.open = true
 	}
-	h.Push(name, v)
-	h.open = true
+	now := &h.line[h.at]
+	now.value, now.name = v, name(h.line[h.at-1].value, v)
 }
 
 // Close ends a step that Amend would go on with.

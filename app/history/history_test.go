@@ -47,6 +47,27 @@ func TestAmendIsOneStepUntilClosed(t *testing.T) {
 	}
 }
 
+func TestAStepIsNamedForWhatChangedSinceItBegan(t *testing.T) {
+	h := From("")
+	name := func(from, to string) string { return from + "→" + to }
+	for _, v := range []string{"a", "ab", "b"} {
+		h.AmendNamed("waist", v, name)
+	}
+	if got, _ := h.Undoes(); got != "→b" {
+		t.Errorf("the step is named %q", got)
+	}
+	h.Close()
+	h.AmendNamed("waist", "c", name)
+	if got, _ := h.Undoes(); got != "b→c" {
+		t.Errorf("the next step is named %q", got)
+	}
+	h.Undo()
+	h.Undo()
+	if h.Now() != "" {
+		t.Errorf("two steps back lead to %q", h.Now())
+	}
+}
+
 func TestAmendNeverChangesTheMarkedValue(t *testing.T) {
 	h := From(0)
 	h.Amend("waist", 1)
