@@ -21,12 +21,16 @@ var Required = []measure.Key{measure.BustGirth, measure.WaistGirth, measure.Back
 // Decode reads one record. It returns a *Refusal where the file is not one, and never a
 // record that is not complete and possible. Choices left out that every record needs are filled:
 // the wearer is a woman, the build is padded where a form is given and slices where not.
-func Decode(r io.Reader) (Record, error) {
+func Decode(r io.Reader) (Record, error) { return decodeWith(r, decoder{}) }
+
+// DecodeDraft is Decode for work in progress: what every mount needs may still be missing.
+func DecodeDraft(r io.Reader) (Record, error) { return decodeWith(r, decoder{draft: true}) }
+
+func decodeWith(r io.Reader, d decoder) (Record, error) {
 	n, err := parse(r)
 	if err != nil {
 		return Record{}, err
 	}
-	var d decoder
 	rec := d.record(n)
 	if d.err != nil {
 		return Record{}, d.err
@@ -36,8 +40,9 @@ func Decode(r io.Reader) (Record, error) {
 
 // decoder turns the tree of a file into a record and keeps the first refusal.
 type decoder struct {
-	unit string // of every length
-	err  error
+	unit  string // of every length
+	draft bool   // what every mount needs may be missing
+	err   error
 }
 
 // field is one key of an object and what takes its value.

@@ -12,12 +12,17 @@ import (
 
 // Encode writes a record as a file in its own unit, in the same order every time. What it
 // would not read back it does not write: it returns Decode's refusal instead.
-func Encode(w io.Writer, r Record) error {
+func Encode(w io.Writer, r Record) error { return encodeFor(Decode, w, r) }
+
+// EncodeDraft is Encode for work in progress: what every mount needs may still be missing.
+func EncodeDraft(w io.Writer, r Record) error { return encodeFor(DecodeDraft, w, r) }
+
+func encodeFor(reader func(io.Reader) (Record, error), w io.Writer, r Record) error {
 	var b bytes.Buffer
 	e := encoder{unit: r.Unit}
 	print(&b, e.record(r), "")
 	b.WriteByte('\n')
-	if _, err := Decode(bytes.NewReader(b.Bytes())); err != nil {
+	if _, err := reader(bytes.NewReader(b.Bytes())); err != nil {
 		return err
 	}
 	_, err := w.Write(b.Bytes())

@@ -2,6 +2,7 @@ package record
 
 import (
 	"fmt"
+	"slices"
 
 	"understructure/geometry/measure"
 )
@@ -43,6 +44,12 @@ func OfHem(what string) bool { return what == HemShort || what == HemLong }
 // Check says, as Decode would, why f cannot stand in a record of the given unit; nil where it can.
 func (f Fitting) Check(unit string) error {
 	return check(unit, func(d *decoder, e encoder) { d.fitting("fitting", e.fitting(f)) })
+}
+
+// Clone returns a copy whose list of things seen can be changed.
+func (f Fitting) Clone() Fitting {
+	f.Seen = slices.Clip(slices.Clone(f.Seen))
+	return f
 }
 
 func (d *decoder) fitting(path string, n node) Fitting {

@@ -209,9 +209,9 @@ func (d *decoder) paper(path string, n node, p *Paper) {
 	p.Height, _ = d.number(path+"[1]", sides[1], d.lengths(), PaperHeightLimit)
 }
 
-// complete refuses a record from which no mount can be made, and fills the choices that every record has.
+// complete fills the choices that every record has, and refuses a record from which no mount can be
+// made unless it is a draft.
 func (d *decoder) complete(r *Record) {
-	d.required("garment.bodice.", r.Garment.Bodice)
 	if r.Object.Wearer == "" {
 		r.Object.Wearer = measure.Woman
 	}
@@ -221,6 +221,10 @@ func (d *decoder) complete(r *Record) {
 			r.Mount.Build = "padded"
 		}
 	}
+	if d.draft {
+		return
+	}
+	d.required("garment.bodice.", r.Garment.Bodice)
 	if r.Mount.Build != "padded" {
 		return
 	}

@@ -1,6 +1,10 @@
 package record
 
-import "understructure/geometry/plane"
+import (
+	"slices"
+
+	"understructure/geometry/plane"
+)
 
 // Photograph is a picture laid behind the outline. It is scaled and turned by two of its points
 // whose distance is known; until they are given, both are the same point or Length is 0.
@@ -19,6 +23,12 @@ type Photograph struct {
 // Check says, as Decode would, why p cannot stand in a record of the given unit; nil where it can.
 func (p Photograph) Check(unit string) error {
 	return check(unit, func(d *decoder, e encoder) { d.photograph("photograph", e.photograph(p)) })
+}
+
+// Clone returns a copy whose trace can be changed.
+func (p Photograph) Clone() Photograph {
+	p.Trace = slices.Clip(slices.Clone(p.Trace))
+	return p
 }
 
 // pixels and shares are plain numbers.

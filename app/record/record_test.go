@@ -134,6 +134,28 @@ func TestSaveAndLoad(t *testing.T) {
 	}
 }
 
+func TestADraftMayLackWhatAMountNeeds(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "draft.json")
+	draft := Record{Unit: "cm", Object: Object{Wearer: measure.Man}, Mount: Mount{Build: "padded"}, Garment: Garment{Bodice: measure.Sheet{measure.HipGirth: 950}}}
+	var refusal *Refusal
+	if err := Save(path, draft); !errors.As(err, &refusal) {
+		t.Errorf("saving what is not whole: %v", err)
+	}
+	if err := SaveDraft(path, draft); err != nil {
+		t.Fatal(err)
+	}
+	if got, err := LoadDraft(path); err != nil || !reflect.DeepEqual(got, draft) {
+		t.Errorf("loaded %+v, %v", got, err)
+	}
+	if _, err := Load(path); !errors.As(err, &refusal) || refusal.Path != "garment.bodice.bust_girth" {
+		t.Errorf("loading a draft as a record: %v", err)
+	}
+	draft.Garment.Bodice[measure.HipGirth] = 95
+	if err := SaveDraft(path, draft); !errors.As(err, &refusal) || refusal.Path != "garment.bodice.hip_girth" {
+		t.Errorf("a draft must be possible as far as it goes: %v", err)
+	}
+}
+
 // A person's value comes back as it was typed, in any unit, to a hundredth of a millimetre and finer.
 func TestUnitsDoNotDrift(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 7))

@@ -161,8 +161,8 @@ func mountSchema() ordered {
 
 func adjustmentSchema() ordered {
 	var parts ordered
-	for _, p := range adjustment {
-		parts = append(parts, entry{p.key, number})
+	for _, p := range Parts {
+		parts = append(parts, entry{p.Key, number})
 	}
 	return closed(orNull, parts)
 }
@@ -230,8 +230,8 @@ func inUnitOf(word string) ordered {
 	}
 	object := func(o ordered) ordered { return ordered{{"properties", o}} }
 	var levels, shape, parts ordered
-	for _, p := range adjustment {
-		parts = append(parts, entry{p.key, length(p.limit)})
+	for _, p := range Parts {
+		parts = append(parts, entry{p.Key, length(p.Limit)})
 	}
 	for _, l := range measure.Levels {
 		levels = append(levels, entry{string(l), length(EaseLimit)})

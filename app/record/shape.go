@@ -7,14 +7,15 @@ import (
 	"understructure/geometry/measure"
 )
 
-// part is one length of an adjustment: its key in the file and its range.
-type part struct {
-	key   string
-	limit Limit
-	at    func(*measure.Adjustment) **float64
+// Part is one length of an adjustment: its key in the file, its range and its place.
+type Part struct {
+	Key   string
+	Limit Limit
+	At    func(*measure.Adjustment) **float64
 }
 
-var adjustment = []part{
+// Parts lists the lengths of an adjustment.
+var Parts = []Part{
 	{"height", ShapeHeightLimit, func(a *measure.Adjustment) **float64 { return &a.Height }},
 	{"girth", ShapeGirthLimit, func(a *measure.Adjustment) **float64 { return &a.Girth }},
 	{"breadth", ShapeAcrossLimit, func(a *measure.Adjustment) **float64 { return &a.Breadth }},
@@ -43,8 +44,8 @@ func (d *decoder) shape(path string, n node, into *measure.Shape) {
 		levels = append(levels, field{string(l), func(path string, n node) {
 			var a measure.Adjustment
 			var parts []field
-			for _, p := range adjustment {
-				parts = append(parts, field{p.key, d.optional(p.at(&a), d.lengths(), p.limit)})
+			for _, p := range Parts {
+				parts = append(parts, field{p.Key, d.optional(p.At(&a), d.lengths(), p.Limit)})
 			}
 			d.object(path, n, parts...)
 			if a == (measure.Adjustment{}) {
@@ -64,8 +65,8 @@ func (e encoder) shape(s measure.Shape) node {
 	for _, l := range measure.Levels {
 		a := s[l]
 		var parts object
-		for _, p := range adjustment {
-			parts.put(p.key, e.optional(*p.at(&a)))
+		for _, p := range Parts {
+			parts.put(p.Key, e.optional(*p.At(&a)))
 		}
 		o.put(string(l), parts)
 	}
