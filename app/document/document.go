@@ -4,6 +4,11 @@
 package document
 
 import (
+	"fmt"
+	"slices"
+	"strings"
+	"time"
+
 	"understructure/app/history"
 	"understructure/app/record"
 	"understructure/patterns/plan"
@@ -15,6 +20,8 @@ type Rooms struct {
 	Sketch  Compute // the same without what takes long, shown until the whole has come; may be nil
 	Load    func(path string) (record.Record, error)
 	Save    func(path string, r record.Record) error // whole or not at all
+	Draft   func(path string, r record.Record) error // as Save, of a record that need not be whole yet, for safety copies; nil is Save
+	Recall  func(path string) (record.Record, error) // reads what Draft wrote; nil is Load
 	Post    func(func())                             // runs a function on the document's goroutine, later
 	Scratch string                                   // folder for the safety copy of a record without a file; "" keeps none
 }
@@ -37,10 +44,16 @@ type Document struct {
 
 // New returns a document with nothing in it.
 func New(rooms Rooms) *Document {
+	if rooms.Draft == nil {
+		rooms.Draft = rooms.Save
+	}
+	if rooms.Recall == nil {
+		rooms.Recall = rooms.Load
+	}
 	return &Document{
 		Changed: func() {}, Computed: func() {}, Failed: func(error) {},
 		rooms: rooms, history: history.From(record.Record{}),
-		safety: safety{delay: SafetyDelay},
+		safety: safety{after: func(delay time.Duration, f func()) { time.AfterFunc(delay, f) }},
 	}
 }
 
@@ -97,7 +110,20 @@ func (d *Document) Set(f Field, v *float64) {
 	d.changed()
 }
 
-// Settle ends the step that Set is in.
+// SetUnit changes the unit in which lengths are written, to one of record.Units; no value changes.
+func (d *Document) SetUnit(u string) error {
+	r := d.Record()
+	if !slices.Contains(record.Units, u) {
+		return fmt.Errorf("unit %q, want %s", u, strings.Join(record.Units, ", "))
+	}
+	if r.Unit != u {
+		r.Unit = u
+		d.Change("unit", r)
+	}
+	return nil
+}
+
+// Settle ends the step that a live change such as Set is in.
 func (d *Document) Settle() { d.history.Close() }
 
 // Undo takes the last step back.
@@ -135,9 +161,16 @@ func (d *Document) SaveAs(path string) error {
 	return nil
 }
 
+// changed follows a change that the plan depends on.
 func (d *Document) changed() {
 	d.keepCopy()
 	d.compute()
+	d.Changed()
+}
+
+// noted follows a change that the plan does not depend on.
+func (d *Document) noted() {
+	d.keepCopy()
 	d.Changed()
 }
 

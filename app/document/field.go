@@ -59,13 +59,15 @@ func (f Field) Read(text, u string) (*float64, error) {
 	return v, nil
 }
 
-// clone copies whatever a slot may write to. Pointers to numbers are replaced, never written through.
+// clone copies whatever a slot may write to. Pointers to numbers and lists of readings are
+// replaced, never written through.
 func clone(r record.Record) record.Record {
 	g := &r.Garment
 	g.Bodice, g.Skirt, g.Sleeve = clonedSheet(g.Bodice), clonedSheet(g.Skirt), clonedSheet(g.Sleeve)
+	g.Readings.Bodice, g.Readings.Skirt, g.Readings.Sleeve = maps.Clone(g.Readings.Bodice), maps.Clone(g.Readings.Skirt), maps.Clone(g.Readings.Sleeve)
 	if r.Form != nil {
 		form := *r.Form
-		form.Bodice = clonedSheet(form.Bodice)
+		form.Bodice, form.Readings = clonedSheet(form.Bodice), maps.Clone(form.Readings)
 		r.Form = &form
 	}
 	if r.Mount.Plank != nil {
@@ -74,6 +76,8 @@ func clone(r record.Record) record.Record {
 	}
 	r.Mount.Wadding = slices.Clone(r.Mount.Wadding)
 	r.Mount.Ease.ByLevel = maps.Clone(r.Mount.Ease.ByLevel)
+	r.Mount.Shape = maps.Clone(r.Mount.Shape)
+	r.Fittings, r.Photographs = slices.Clone(r.Fittings), slices.Clone(r.Photographs)
 	return r
 }
 
@@ -82,26 +86,6 @@ func clonedSheet(s measure.Sheet) measure.Sheet {
 		return measure.Sheet{}
 	}
 	return maps.Clone(s)
-}
-
-type inSheet struct {
-	sheet measure.Sheet
-	key   measure.Key
-}
-
-func (s inSheet) get() *float64 {
-	if v, ok := s.sheet[s.key]; ok {
-		return &v
-	}
-	return nil
-}
-
-func (s inSheet) set(v *float64) {
-	if v == nil {
-		delete(s.sheet, s.key)
-		return
-	}
-	s.sheet[s.key] = *v
 }
 
 type inPointer struct{ at **float64 }

@@ -17,6 +17,8 @@ type Place struct {
 // The places of bodices in a record, where there are readings that no mount can do without.
 const garmentPath, formPath = "garment.bodice.", "form.bodice."
 
+const skirtPath, sleevePath = "garment.skirt.", "garment.sleeve."
+
 func needed(v *float64) error {
 	if v == nil {
 		return errors.New("no mount can be computed without this")
@@ -26,15 +28,22 @@ func needed(v *float64) error {
 
 // Places lists what of r can be typed in, in the order in which one works.
 func Places(r record.Record) []Place {
-	garment := table(garmentPath, "", measure.Keys, func(r *record.Record) measure.Sheet { return r.Garment.Bodice })
-	garment = append(garment, table("garment.skirt.", "skirt", measure.Skirt, func(r *record.Record) measure.Sheet { return r.Garment.Skirt })...)
-	garment = append(garment, table("garment.sleeve.", "sleeve", measure.Sleeve, func(r *record.Record) measure.Sheet { return r.Garment.Sleeve })...)
+	garment := table(garmentPath, "", measure.Keys, bodice)
+	garment = append(garment, table(skirtPath, "skirt", measure.Skirt, skirt)...)
+	garment = append(garment, table(sleevePath, "sleeve", measure.Sleeve, sleeve)...)
 	places := []Place{{"Garment", garment}}
 	if r.Form != nil || r.Mount.Build == "padded" {
-		places = append(places, Place{"Form", table(formPath, "", measure.Keys, formSheet)})
+		places = append(places, Place{"Form", table(formPath, "", measure.Keys, form)})
 	}
 	return append(places, Place{"Mount", mount(r)})
 }
+
+// SkirtFields lists the measurements of a skirt in the groups in which they are taken. The
+// same fields stand in Places, in one group.
+func SkirtFields(record.Record) []Field { return table(skirtPath, "", measure.Skirt, skirt) }
+
+// SleeveFields lists the measurements of a sleeve, as SkirtFields does those of a skirt.
+func SleeveFields(record.Record) []Field { return table(sleevePath, "", measure.Sleeve, sleeve) }
 
 // Missing lists what must still be given before a mount can be computed, by place.
 func Missing(r record.Record) []Place {
@@ -53,21 +62,39 @@ func Missing(r record.Record) []Place {
 	return out
 }
 
-// formSheet is where the form's measurements are kept; a record that had no form gets one.
-func formSheet(r *record.Record) measure.Sheet {
+// sheet is where measurements are kept, and beside them what else was read.
+type sheet func(*record.Record) (measure.Sheet, *record.Readings)
+
+func bodice(r *record.Record) (measure.Sheet, *record.Readings) {
+	return r.Garment.Bodice, &r.Garment.Readings.Bodice
+}
+
+func skirt(r *record.Record) (measure.Sheet, *record.Readings) {
+	return r.Garment.Skirt, &r.Garment.Readings.Skirt
+}
+
+func sleeve(r *record.Record) (measure.Sheet, *record.Readings) {
+	return r.Garment.Sleeve, &r.Garment.Readings.Sleeve
+}
+
+// form is the sheet of the form; a record that had no form gets one.
+func form(r *record.Record) (measure.Sheet, *record.Readings) {
 	if r.Form == nil {
 		r.Form = &record.Form{Bodice: measure.Sheet{}}
 	}
-	return r.Form.Bodice
+	return r.Form.Bodice, &r.Form.Readings
 }
 
 // table makes fields of measurements; an empty group keeps the table's own.
-func table(path, group string, rows []measure.Measure, sheet func(*record.Record) measure.Sheet) []Field {
+func table(path, group string, rows []measure.Measure, in sheet) []Field {
 	var out []Field
 	for _, m := range rows {
 		f := Field{
 			Path: path + string(m.Key), Label: m.Label, Where: m.Where, Group: group, Min: m.Min, Max: m.Max,
-			slot: func(r *record.Record) slot { return inSheet{sheet(r), m.Key} },
+			slot: func(r *record.Record) slot {
+				values, beside := in(r)
+				return inSheet{values, beside, m}
+			},
 		}
 		if group == "" {
 			f.Group = m.Group

@@ -11,13 +11,14 @@ import (
 	"understructure/app/record"
 )
 
-// SafetyDelay is the longest time that a change lives in memory only.
-const SafetyDelay = 2 * time.Second
+// SafetyDelay is how long a change waits to be copied, together with those that follow it. A
+// second is left for the writing, so that a crash costs no more than the last two.
+const SafetyDelay = time.Second
 
 // safety keeps a copy of unsaved work beside the file. The number counts the copies that were
 // asked for or forgotten, so that a copy asked for before a save is not written after it.
 type safety struct {
-	delay   time.Duration
+	after   func(time.Duration, func()) // time.AfterFunc
 	waiting bool
 	kept    bool // there is a copy, or will be
 	disk    sync.Mutex
@@ -47,7 +48,7 @@ func (d *Document) keepCopy() {
 		return
 	}
 	d.safety.waiting = true
-	time.AfterFunc(d.safety.delay, func() { d.rooms.Post(d.copyNow) })
+	d.safety.after(SafetyDelay, func() { d.rooms.Post(d.copyNow) })
 }
 
 func (d *Document) copyNow() {
@@ -70,7 +71,7 @@ func (d *Document) write(number int, path string, r record.Record) {
 	if number != d.safety.number {
 		return
 	}
-	err := d.rooms.Save(path, r)
+	err := d.rooms.Draft(path, r)
 	var unfinished *record.Refusal // something that a record needs is still to be typed
 	if err != nil && !errors.As(err, &unfinished) {
 		d.rooms.Post(func() { d.Failed(err) })
@@ -104,7 +105,7 @@ func (d *Document) Left() (written time.Time, ok bool) {
 
 // Recover takes the work that was left behind as a step of its own, so that undo leads back to the file.
 func (d *Document) Recover() error {
-	r, err := d.rooms.Load(d.copyPath())
+	r, err := d.rooms.Recall(d.copyPath())
 	if err != nil {
 		return err
 	}

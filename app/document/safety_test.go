@@ -5,8 +5,10 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"understructure/app/record"
+	"understructure/geometry/measure"
 )
 
 // copied waits until the safety copy is on disk.
@@ -25,9 +27,65 @@ func (d *desk) copied(t *testing.T) {
 	defer d.safety.disk.Unlock()
 }
 
+// atOnce is for tests that do not wait.
+func atOnce(_ time.Duration, f func()) { f() }
+
+// Nobody is made to wait longer for a copy by going on working: the first change sets the clock,
+// those that follow go into the same copy, and the next after it sets the clock again.
+func TestGoingOnWorkingDoesNotPutTheCopyOff(t *testing.T) {
+	d := newDesk(t, echo)
+	var clock []func()
+	d.safety.after = func(delay time.Duration, f func()) {
+		if delay <= 0 || delay > time.Second {
+			t.Errorf("a change waits for %v, and the writing still needs its time", delay)
+		}
+		clock = append(clock, f)
+	}
+	d.Start("demo", dress())
+	waist := field(t, dress(), "garment.bodice.waist_girth")
+	for round := range 3 {
+		for i := range 10 {
+			d.Set(waist, mm(float64(600+10*round+i)))
+		}
+		if len(clock) != round+1 {
+			t.Fatalf("ten changes set the clock %d times", len(clock)-round)
+		}
+		clock[round]()
+		d.copied(t)
+		if got := d.files[d.copyPath()].Garment.Bodice[measure.WaistGirth]; got != float64(609+10*round) {
+			t.Errorf("copied %v, want the last, %d", got, 609+10*round)
+		}
+	}
+}
+
+func TestWorkThatIsNotYetWholeIsCopiedToo(t *testing.T) {
+	var drafts []record.Record
+	wrote := make(chan bool, 10)
+	d := New(Rooms{
+		Compute: echo,
+		Save:    func(string, record.Record) error { return &record.Refusal{Message: "must be given"} },
+		Draft: func(_ string, r record.Record) error {
+			drafts = append(drafts, r)
+			wrote <- true
+			return nil
+		},
+		Recall:  func(string) (record.Record, error) { return drafts[len(drafts)-1], nil },
+		Post:    func(f func()) {},
+		Scratch: t.TempDir(),
+	})
+	t.Cleanup(d.Close)
+	d.Start("new", record.Record{Unit: "cm"})
+	d.Set(field(t, dress(), "garment.bodice.hip_girth"), mm(900))
+	d.copyNow()
+	<-wrote
+	if err := d.Recover(); err != nil || d.Record().Garment.Bodice[measure.HipGirth] != 900 {
+		t.Errorf("recovered %+v, %v", d.Record(), err)
+	}
+}
+
 func TestUnsavedWorkIsCopiedAndRecovered(t *testing.T) {
 	d := newDesk(t, echo)
-	d.safety.delay = 0
+	d.safety.after = atOnce
 	path := filepath.Join(t.TempDir(), "dress.json")
 	d.files[path] = dress()
 	waist := field(t, dress(), "garment.bodice.waist_girth")
@@ -63,7 +121,7 @@ func TestUnsavedWorkIsCopiedAndRecovered(t *testing.T) {
 
 func TestASaveRemovesTheCopyAndTheCopyThatWasStillToCome(t *testing.T) {
 	d := newDesk(t, echo)
-	d.safety.delay = 0
+	d.safety.after = atOnce
 	path := filepath.Join(t.TempDir(), "dress.json")
 	d.Start("demo", dress())
 	untitled := d.copyPath()
@@ -84,7 +142,7 @@ func TestASaveRemovesTheCopyAndTheCopyThatWasStillToCome(t *testing.T) {
 
 func TestUndoingEverythingRemovesTheCopy(t *testing.T) {
 	d := newDesk(t, echo)
-	d.safety.delay = 0
+	d.safety.after = atOnce
 	d.Start("demo", dress())
 	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(600))
 	d.copied(t)

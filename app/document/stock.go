@@ -7,18 +7,6 @@ import (
 	"understructure/app/record"
 )
 
-// inEase is one ease for all levels; to set it takes the place of those for single levels.
-type inEase struct{ ease *record.Ease }
-
-func (e inEase) get() *float64 { return e.ease.All }
-
-func (e inEase) set(v *float64) {
-	e.ease.All = v
-	if v != nil {
-		e.ease.ByLevel = nil
-	}
-}
-
 // waddings lists the thicknesses that the maker has, and always room for a second one.
 func waddings(r record.Record) []Field {
 	var fields []Field
