@@ -129,6 +129,20 @@ func TestOfReadingsTheSmallestCountsAndOfSlopesTheMean(t *testing.T) {
 	}
 }
 
+func TestEverythingSurvivesAChangeOfUnit(t *testing.T) {
+	r := decode(t, full)
+	for _, r.Unit = range []string{"mm", "in", "cm", "in"} {
+		got := decode(t, encode(t, r))
+		if !reflect.DeepEqual(got, r) {
+			t.Errorf("in %s read back as\n%+v\nwas\n%+v", r.Unit, got, r)
+		}
+		r = got
+	}
+	if got := encode(t, r); got != full {
+		t.Errorf("after mm and cm written as\n%s", got)
+	}
+}
+
 func TestAListOfOneIsANumber(t *testing.T) {
 	r := decode(t, garment(`"bodice": {`+three+`, "hip_girth": [950]}`))
 	if r.Garment.Bodice[measure.HipGirth] != 950 || r.Garment.Readings.Bodice != nil {
