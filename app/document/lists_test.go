@@ -24,6 +24,7 @@ func TestFittingsAreKeptAndUndone(t *testing.T) {
 		must(d.ChangeFitting(1, record.Fitting{On: "2026-03-09", Note: note}))
 	}
 	d.Settle()
+	must(d.ChangeFitting(1, record.Fitting{On: "2026-03-09", Note: "back"})) // nothing changes, so it is no step
 	if name, _ := d.Undoes(); name != "fitting 2" {
 		t.Errorf("undo names %q", name)
 	}
