@@ -31,6 +31,9 @@ func (j *job) plan() plan.Plan {
 	p.Surface = j.outlines()
 	p.Taken, p.Drawn = j.values()
 	p.Layers = j.layers()
+	if j.pieces != nil {
+		p.Stages = j.stages(p.Surface)
+	}
 	for _, l := range j.garment.Lengths {
 		p.Lengths = append(p.Lengths, plan.Length{Key: "garment.bodice." + string(l.Key), Taken: l.Taken, Built: l.Built})
 	}
@@ -48,6 +51,7 @@ func whole(p plan.Plan) plan.Plan {
 		q.Holes, q.Marks, q.Seams = orEmpty(q.Holes), orEmpty(q.Marks), orEmpty(q.Seams)
 	}
 	p.Pieces, p.Warnings, p.Layers, p.Lengths, p.Materials = orEmpty(p.Pieces), orEmpty(p.Warnings), orEmpty(p.Layers), orEmpty(p.Lengths), orEmpty(p.Materials)
+	p.Stages = orEmpty(p.Stages)
 	return p
 }
 

@@ -26,6 +26,7 @@ type Plan struct {
 	Drawn          map[string]Value  `json:"drawn"` // by key path: came from statistics
 	Stock          map[string]Value  `json:"stock"` // by key path: a default of the program was used
 	Layers         []Layer           `json:"layers"`
+	Stages         []Stage           `json:"stages"` // how the mount builds up, from the bare form or the first slice
 	Lengths        []Length          `json:"lengths"`
 	Standing       Standing          `json:"standing"`
 	Materials      []Material        `json:"materials"`

@@ -60,6 +60,7 @@ func full() Plan {
 		Warnings: []Warning{{Code: "form-too-big", Level: "bust", Amount: 3, Message: "Too big."}},
 		Taken:    map[string]Value{"garment.bodice.bust_girth": {Value: 850, Source: "taken"}},
 		Stock:    map[string]Value{"mount.paper": {Text: "A4", Source: "habit"}},
+		Stages:   []Stage{{Kind: FormStage, Number: 1, Name: "form", Outlines: []plane.Ring{square, nil}}},
 		Layers:   []Layer{{Number: 1}}, Lengths: []Length{{Key: "back_waist_length"}}, Materials: []Material{{Name: "wadding"}},
 		Volumes: map[string]Volume{"wadding": {Space: 1, Pieces: 1}},
 	}
@@ -82,6 +83,7 @@ func TestSchemaRefuses(t *testing.T) {
 		"a level with no such name":     func(p *Plan) { p.Levels[0].Name = "knee" },
 		"a name that leaves the folder": func(p *Plan) { p.Pieces[0].ID = "../x" },
 		"no piece to cut":               func(p *Plan) { p.Pieces[0].Count = 0 },
+		"a stage of no kind":            func(p *Plan) { p.Stages[0].Kind = "knitting" },
 		"a mark of no kind":             func(p *Plan) { p.Pieces[0].Marks[0].Kind = "" },
 	} {
 		p := full()
@@ -105,7 +107,7 @@ func TestSchemaHasTheKeysOfThePlan(t *testing.T) {
 	}
 	for name, v := range map[string]any{
 		"": Plan{}, "object": Object{}, "measured": Measured{}, "level": Level{}, "surface": Surface{}, "warning": Warning{},
-		"value": Value{}, "layer": Layer{}, "length": Length{}, "volume": Volume{}, "standing": Standing{}, "material": Material{},
+		"value": Value{}, "layer": Layer{}, "stage": Stage{}, "length": Length{}, "volume": Volume{}, "standing": Standing{}, "material": Material{},
 		"paper": Paper{}, "piece": piece.Piece{}, "mark": piece.Mark{}, "seam": piece.Seam{},
 	} {
 		properties := s.Properties
