@@ -54,6 +54,24 @@ func (s Sleeve) Bends() bool { return s.Elbow > nearEnd && s.Elbow < s.Under-nea
 // nearEnd is how near to the end of a sleeve an elbow would be none, mm.
 const nearEnd = 20.0
 
+// Support names what holds a sleeve.
+type Support string
+
+// The supports. A full sleeve takes a puff besides.
+const (
+	SoftArm   Support = "arm"
+	PlainTube Support = "tube"
+)
+
+// Suggested is the support that suits the sleeve: an arm where it reaches below the elbow, else a tube.
+// Workshop habit, from memory.
+func (s Sleeve) Suggested() Support {
+	if s.Bends() {
+		return SoftArm
+	}
+	return PlainTube
+}
+
 // passageStep is how finely a sleeve is searched for its narrowest place, mm.
 const passageStep = 2.0
 

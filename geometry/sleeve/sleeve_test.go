@@ -222,6 +222,14 @@ func TestStraightArmIsExact(t *testing.T) {
 	near(t, "over-arm's height", hi.Y, 500, 1e-6)
 }
 
+func TestSuggested(t *testing.T) {
+	for length, want := range map[float64]Support{120: PlainTube, 250: PlainTube, 460: SoftArm, 600: SoftArm} {
+		if got := mustSleeve(t, Taken{Sheet: measure.Sheet{measure.SleeveLength: length}}).Suggested(); got != want {
+			t.Errorf("a sleeve of %.0f mm: %s, want %s", length, got, want)
+		}
+	}
+}
+
 // A head that is too high to be pleated is lowered, and that is said.
 func TestHighHeadIsLowered(t *testing.T) {
 	sh := measure.Sheet{measure.SleeveLength: 600, measure.UnderLength: 350, measure.UpperGirth: 200, measure.WristGirth: 150}
