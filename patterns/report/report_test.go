@@ -127,58 +127,6 @@ func TestNothingOverlaps(t *testing.T) {
 			t.Error(f)
 		}
 	}
-	for _, f := range faults(setMeasuringSheet()) {
-		t.Error(f)
-	}
-}
-
-func TestMeasuringSheet(t *testing.T) {
-	var b, again bytes.Buffer
-	if err := MeasuringSheet(&b); err != nil {
-		t.Fatal(err)
-	}
-	if err := MeasuringSheet(&again); err != nil || !bytes.Equal(b.Bytes(), again.Bytes()) {
-		t.Error("the sheet is not the same twice")
-	}
-	got := text(t, b.Bytes())
-	for _, table := range [][]geo.Measure{geo.Keys, geo.Skirt, geo.Sleeve} {
-		for _, m := range table {
-			if !strings.Contains(got, m.Label) {
-				t.Errorf("%q is not on the sheet", m.Label)
-			}
-		}
-	}
-	for _, want := range []string{"object number", "measured by", "date", "mm cm in", "inside outside", "keep the smaller", "page 1 of 2", "page 2 of 2"} {
-		if !strings.Contains(got, want) {
-			t.Errorf("%q is not on the sheet", want)
-		}
-	}
-}
-
-// Every measurement stands on a sketch, once, with a tape of its own or beside one.
-func TestEveryMeasureIsDrawn(t *testing.T) {
-	for _, c := range []struct {
-		table    []geo.Measure
-		sketches []sketch
-	}{
-		{geo.Keys, []sketch{bodiceFront, bodiceBack, bodiceSection}}, {geo.Skirt, []sketch{skirtSketch}}, {geo.Sleeve, []sketch{sleeveSketch}},
-	} {
-		times := map[geo.Key]int{}
-		for _, k := range c.sketches {
-			for _, tp := range k.tapes {
-				times[tp.key]++
-			}
-		}
-		for _, m := range c.table {
-			if times[m.Key] != 1 {
-				t.Errorf("%s is drawn %d times, want once", m.Key, times[m.Key])
-			}
-			delete(times, m.Key)
-		}
-		for k := range times {
-			t.Errorf("%s is drawn and not asked for", k)
-		}
-	}
 }
 
 func TestMaterials(t *testing.T) {
