@@ -1,6 +1,6 @@
 package fit
 
-import "math"
+import "understructure/geometry/space"
 
 // Part is something that the stand carries: its mass in kilograms and the height of its
 // centre above the floor in millimetres.
@@ -14,20 +14,15 @@ type Footing struct {
 	Push   float64 // radius that withstands a push of 13 % of the weight at up to 1.5 m
 }
 
-// Stand adds the parts up. top is the height of the whole, in millimetres.
+// Stand adds parts up that all stand over the middle of the base; see Weighed for others. top is the height of the whole, in millimetres.
 //
 // The tilt is that of IEC 60335-1, clause 20.1, the push that of IEC 62368-1, edition 3;
 // neither is written for dressed figures.
 func Stand(parts []Part, top float64) Footing {
-	var f Footing
-	for _, p := range parts {
-		f.Mass += p.Mass
-		f.Centre += p.Mass * p.Height
+	loads := make([]Load, len(parts))
+	for i, p := range parts {
+		loads[i] = Load{Mass: p.Mass, At: space.Point{Z: p.Height}}
 	}
-	if f.Mass > 0 {
-		f.Centre /= f.Mass
-	}
-	f.Tilt = math.Tan(10*math.Pi/180) * f.Centre
-	f.Push = 0.13 * math.Min(top, 1500)
-	return f
+	b := Weighed(loads, top)
+	return Footing{Mass: b.Mass, Centre: b.At.Z, Tilt: b.tiltReach(), Push: b.pushReach()}
 }
