@@ -62,6 +62,7 @@ func (s *solver) dissect(pts []space.Point, near [][]int, set []int, side []int)
 		set = cut
 	}
 	f.vertices, f.own = slices.Clone(set), len(set)
+	slices.Sort(f.vertices)
 	for _, v := range set {
 		s.at[v] = len(s.fronts)
 	}

@@ -3,10 +3,6 @@ package flatten
 import (
 	"slices"
 
-	"gonum.org/v1/gonum/blas"
-	"gonum.org/v1/gonum/blas/blas64"
-	"gonum.org/v1/gonum/lapack/lapack64"
-
 	"understructure/geometry/plane"
 )
 
@@ -78,33 +74,41 @@ func (f *front) assemble(corners [3]int, l *local, grad, diagonal []float64) {
 	}
 }
 
-// extend adds what a child left over.
+// extend adds what a child left over. Its places rise, so that the lower half stays the lower half.
 func (f *front) extend(c *front) {
-	m := 2 * (len(c.vertices) - c.own)
+	n, m := 2*f.own, 2*len(c.places)
+	inside := 0 // of its columns, how many are own here
+	for inside < len(c.places) && c.places[inside] < f.own {
+		inside++
+	}
 	for i := range m {
 		r := 2*c.places[i/2] + i&1
 		row := c.update[i*m : i*m+i+1]
-		for j, u := range row {
-			q := 2*c.places[j/2] + j&1
-			*f.entry(max(r, q), min(r, q)) += u
+		into := f.panel[r*n : r*n+n]
+		for j, u := range row[:min(i+1, 2*inside)] {
+			into[2*c.places[j/2]+j&1] += u
+		}
+		if r < n {
+			continue
+		}
+		width := 2*len(f.vertices) - n
+		into = f.update[(r-n)*width : (r-n+1)*width]
+		for j := 2 * inside; j <= i; j++ {
+			into[2*c.places[j/2]+j&1-n] += row[j]
 		}
 	}
 }
 
-// eliminate decomposes the own block, A = LLᵀ, and takes its share off the rest.
+// eliminate decomposes the own block and takes its share off the rest.
 func (f *front) eliminate() bool {
-	n, m := 2*f.own, 2*(len(f.vertices)-f.own)
+	n := 2 * f.own
 	if n == 0 {
 		return true
 	}
-	own := blas64.Symmetric{N: n, Stride: n, Data: f.panel[:n*n], Uplo: blas.Lower}
-	l, ok := lapack64.Potrf(own)
-	if !ok || m == 0 {
-		return ok
+	if !cholesky(f.panel, n) {
+		return false
 	}
-	rest := blas64.General{Rows: m, Cols: n, Stride: n, Data: f.panel[n*n:]}
-	blas64.Trsm(blas.Right, blas.Trans, 1, l, rest)
-	blas64.Syrk(blas.NoTrans, -1, rest, 1, blas64.Symmetric{N: m, Stride: m, Data: f.update, Uplo: blas.Lower})
+	downdate(f.update, f.panel[n*n:], n)
 	return true
 }
 

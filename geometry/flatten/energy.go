@@ -88,8 +88,9 @@ func (e *element) pick(en energy) energy {
 	return en
 }
 
-// local is the gradient and the Hessian of one element in the coordinates (x₀, y₀, x₁, y₁, x₂, y₂).
+// local is the energy, the gradient and the Hessian of one element in the coordinates (x₀, y₀, x₁, y₁, x₂, y₂).
 type local struct {
+	e float64
 	g [6]float64
 	h [6][6]float64
 }
@@ -104,7 +105,7 @@ func (l *local) add(s float64, r *[6]float64) {
 	}
 }
 
-// expand differentiates the energy of element e twice. In the basis of stretching and turning the
+// expand gives the energy of element e and differentiates it twice. In the basis of stretching and turning the
 // two parts ∂f/∂z and ∂f/∂z̄ the Hessian is diagonal, and its one negative entry, that of a turned part under
 // pressure, is set to zero (Smith, de Goes and Kim, "Analytic eigensystems for isotropic
 // distortion energies", ACM Trans. Graph. 38, 2019; Teran et al. 2005 for the projection).
@@ -113,8 +114,9 @@ func (e *element) expand(en energy, x []plane.Point, l *local) {
 	ar, ai, br, bi := e.derivatives(x)
 	α, β := math.Hypot(ar, ai), math.Hypot(br, bi)
 	en = e.pick(en)
-	_, d1, dd1 := en.price(α + β)
-	_, d2, dd2 := en.price(α - β)
+	g1, d1, dd1 := en.price(α + β)
+	g2, d2, dd2 := en.price(α - β)
+	l.e = e.area * (g1 + g2)
 	turn, twist := 0.0, 2*dd2
 	if α > 1e-12 {
 		ar, ai = ar/α, ai/α

@@ -27,14 +27,18 @@ func (sh sheet) descend(s *solver, en energy, x []plane.Point, steps int) []plan
 // step takes one Newton step, shortened until the energy falls, with the diagonal of the Hessian raised by a share of
 // itself. It returns x itself when there is nowhere to go.
 func (sh sheet) step(s *solver, en energy, x []plane.Point, raise float64) []plane.Point {
-	grad, ok := s.factor(len(x), func(t int, l *local) { sh.elements[t].expand(en, x, l) }, raise, nil)
+	value := 0.0
+	grad, ok := s.factor(len(x), func(t int, l *local) {
+		sh.elements[t].expand(en, x, l)
+		value += l.e
+	}, raise, nil)
 	if !ok {
 		return x
 	}
 	step := slices.Clone(grad)
 	s.solve(step)
 	sh.sew(s, x, step)
-	value, slope := sh.total(en, x), floats.Dot(grad, step)
+	slope := floats.Dot(grad, step)
 	if !(slope > 1e-4*value) {
 		return x
 	}
