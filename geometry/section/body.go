@@ -72,29 +72,43 @@ func inQuarter(j int) int {
 	return j
 }
 
-// skin is the outline about mid-depth before the tape is pulled tight.
-func (b Body) skin() (p [Directions]plane.Point) {
+// outline is the skin of a body before it is stretched to its size: fullness alone shapes it.
+type outline struct {
+	p            [Directions]plane.Point
+	hi, lo, wide float64 // its extents to the front, the back and the right
+}
+
+func (b Body) outline() *outline {
+	o := new(outline)
 	front, back := full(b.Front), full(b.Back)
-	for j := range p {
+	for j := range o.p {
 		r := b.radius[j]
 		if j <= Directions/2 {
 			r *= front[inQuarter(j)]
 		} else {
 			r *= back[inQuarter(j)]
 		}
-		p[j] = plane.Point{X: r * cosine[j], Y: r * sine[j]}
+		o.p[j] = plane.Point{X: r * cosine[j], Y: r * sine[j]}
 	}
-	hi := extent(&p, func(q plane.Point) float64 { return q.Y })
-	lo := -extent(&p, func(q plane.Point) float64 { return -q.Y })
-	wide := extent(&p, func(q plane.Point) float64 { return q.X })
+	o.hi = extent(&o.p, func(q plane.Point) float64 { return q.Y })
+	o.lo = -extent(&o.p, func(q plane.Point) float64 { return -q.Y })
+	o.wide = extent(&o.p, func(q plane.Point) float64 { return q.X })
+	return o
+}
+
+// skin is the outline about mid-depth before the tape is pulled tight.
+func (b Body) skin() [Directions]plane.Point { return b.stretched(b.outline()) }
+
+// stretched is the skin drawn from the outline of b's fullness.
+func (b Body) stretched(o *outline) (p [Directions]plane.Point) {
 	right, left := math.Exp(-b.Balance), math.Exp(b.Balance)
 	right, left = 2*right/(right+left), 2*left/(right+left)
-	for j := range p {
-		f := b.Breadth / 2 / wide * right
-		if p[j].X < 0 {
-			f = b.Breadth / 2 / wide * left
+	for j, q := range o.p {
+		f := b.Breadth / 2 / o.wide * right
+		if q.X < 0 {
+			f = b.Breadth / 2 / o.wide * left
 		}
-		p[j] = plane.Point{X: p[j].X * f, Y: (p[j].Y - (lo+hi)/2) * b.Depth / (hi - lo)}
+		p[j] = plane.Point{X: q.X * f, Y: (q.Y - (o.lo+o.hi)/2) * b.Depth / (o.hi - o.lo)}
 	}
 	return p
 }
@@ -119,12 +133,18 @@ func extent(p *[Directions]plane.Point, of func(plane.Point) float64) float64 {
 // the part from centre front round the left side to centre back.
 func (b Body) Arcs() (girth, front, left float64) {
 	p := b.skin()
-	hull := hullAround(&p)
-	for i := 1; i < len(hull); i++ {
+	return arcs(&p, b.Seam)
+}
+
+// arcs measures the tape round a skin, with the side seams at y = seam.
+func arcs(p *[Directions]plane.Point, seam float64) (girth, front, left float64) {
+	var hull [Directions + 1]plane.Point
+	n := scan(p, &hull)
+	for i := 1; i < n; i++ {
 		a, c := hull[i-1], hull[i]
 		l := a.Dist(c)
 		girth += l
-		front += l * above(a.Y-b.Seam, c.Y-b.Seam)
+		front += l * above(a.Y-seam, c.Y-seam)
 		left += l * above(-a.X, -c.X)
 	}
 	return girth, front, left

@@ -53,9 +53,23 @@ func fit(r Readings, u Usual) (Body, error) {
 	// Begin with the usual slice at the right size, so that "near" means near in shape.
 	g, _, _ := u.Arcs()
 	u.Breadth, u.Depth = u.Breadth*r.Girth/g, u.Depth*r.Girth/g
-	var x vector
+	f := fitter{Readings: r, usual: u}
+	return f.from(vector{})
+}
+
+// fitter seeks one slice. It keeps the last outline it drew, for most of the slices that it
+// tries differ in size or seams alone.
+type fitter struct {
+	Readings
+	usual       Usual
+	front, back float64 // fullness of the outline kept
+	kept        *outline
+}
+
+// from steps from x to the slice sought.
+func (f *fitter) from(x vector) (Body, error) {
 	for range mostSteps {
-		next, err := step(r, u, x)
+		next, err := f.step(x)
 		if err != nil {
 			return Body{}, err
 		}
@@ -64,16 +78,16 @@ func fit(r Readings, u Usual) (Body, error) {
 			moved = math.Max(moved, math.Abs(next[i]-x[i]))
 		}
 		x = next
-		if moved < settled && total(misses(r, at(u, x))) < met/2 {
+		if moved < settled && total(f.misses(x)) < met/2 {
 			break
 		}
 	}
-	b := at(u, x)
-	for _, m := range misses(r, b) {
+	for _, m := range f.misses(x) {
 		if math.Abs(m) > met || math.IsNaN(m) {
 			return Body{}, fmt.Errorf("%w: off by %.3f mm", ErrReadings, m)
 		}
 	}
+	b := at(f.usual, x)
 	if math.Min(b.Front, b.Back) < leanest || math.Max(b.Front, b.Back) > fullest {
 		return Body{}, fmt.Errorf("%w: the outline would have corners or points", ErrReadings)
 	}
@@ -115,12 +129,18 @@ func (u Usual) spreads() vector {
 	return vector{anySize, u.Ratio, u.Fullness, u.Lean, u.Balance, u.Seam}
 }
 
-// misses are the readings of b less those taken, in the order girth, breadth, depth, front, left.
-func misses(r Readings, b Body) []float64 {
-	girth, front, left := b.Arcs()
-	m := []float64{girth - r.Girth}
+// misses are the readings of the slice at x less those taken, in the order girth, breadth,
+// depth, front, left.
+func (f *fitter) misses(x vector) []float64 {
+	b := at(f.usual, x)
+	if f.kept == nil || f.front != b.Front || f.back != b.Back {
+		f.front, f.back, f.kept = b.Front, b.Back, b.outline()
+	}
+	skin := b.stretched(f.kept)
+	girth, front, left := arcs(&skin, b.Seam)
+	m := append(make([]float64, 0, 5), girth-f.Girth)
 	for _, c := range [...]struct{ got, want float64 }{
-		{b.Breadth, r.Breadth}, {b.Depth, r.Depth}, {front, r.FrontArc}, {left, r.LeftArc},
+		{b.Breadth, f.Breadth}, {b.Depth, f.Depth}, {front, f.FrontArc}, {left, f.LeftArc},
 	} {
 		if c.want != 0 {
 			m = append(m, c.got-c.want)
@@ -129,15 +149,15 @@ func misses(r Readings, b Body) []float64 {
 	return m
 }
 
-func linearise(r Readings, u Usual, x vector) ([]float64, *mat.Dense) {
+func (f *fitter) linearise(x vector) ([]float64, *mat.Dense) {
 	const dx = 1e-5
-	at0 := misses(r, at(u, x))
+	at0 := f.misses(x)
 	jac := mat.NewDense(len(at0), len(x), nil)
 	for i := range x {
 		hi, lo := x, x
 		hi[i] += dx
 		lo[i] -= dx
-		up, down := misses(r, at(u, hi)), misses(r, at(u, lo))
+		up, down := f.misses(hi), f.misses(lo)
 		for k := range at0 {
 			jac.Set(k, i, (up[k]-down[k])/(2*dx))
 		}
@@ -147,9 +167,9 @@ func linearise(r Readings, u Usual, x vector) ([]float64, *mat.Dense) {
 
 // step goes from now towards the solution of the linearised conditions, the whole way
 // where that brings the readings nearer and a part of it where it does not.
-func step(r Readings, u Usual, now vector) (vector, error) {
-	miss, jac := linearise(r, u, now)
-	to, err := solve(miss, jac, u, now)
+func (f *fitter) step(now vector) (vector, error) {
+	miss, jac := f.linearise(now)
+	to, err := solve(miss, jac, f.usual, now)
 	if err != nil {
 		return now, err
 	}
@@ -159,7 +179,7 @@ func step(r Readings, u Usual, now vector) (vector, error) {
 		for i := range next {
 			next[i] += part * math.Max(-farthest, math.Min(farthest, to[i]-now[i]))
 		}
-		if after := total(misses(r, at(u, next))); after <= before || after < met/10 || part < 0.1 {
+		if after := total(f.misses(next)); after <= before || after < met/10 || part < 0.1 {
 			return next, nil
 		}
 	}

@@ -24,26 +24,60 @@ const quarterSteps = 192
 
 // Ring returns the outline, counter-clockwise from the right side.
 func (h Halves) Ring() plane.Ring {
-	r := make(plane.Ring, 0, 4*quarterSteps)
-	r = h.quarter(r, h.Right, h.Front, h.FrontFullness, 1, 1)
-	r = h.quarter(r, h.Left, h.Front, h.FrontFullness, -1, 1)
-	r = h.quarter(r, h.Left, h.Back, h.BackFullness, -1, -1)
-	return h.quarter(r, h.Right, h.Back, h.BackFullness, 1, -1)
-}
-
-// quarter adds the points of one quarter, first point included and last left to the next.
-func (h Halves) quarter(r plane.Ring, a, b, n, sx, sy float64) plane.Ring {
-	for i := range quarterSteps {
-		k := i
-		if sx*sy < 0 {
-			k = quarterSteps - i // these run from the middle out
-		}
-		r = append(r, plane.Point{
-			X: sx * a * math.Exp(logSine[quarterSteps-k]*2/n),
-			Y: h.Y + sy*b*math.Exp(logSine[k]*2/n),
-		})
+	r := make(plane.Ring, 4*quarterSteps)
+	for i := range r {
+		r[i] = h.point(i)
 	}
 	return r
+}
+
+// point is the corner i of the ring.
+func (h Halves) point(i int) plane.Point {
+	q, k := i/quarterSteps, i%quarterSteps
+	if q%2 == 1 {
+		k = quarterSteps - k // these run from the middle out
+	}
+	x, y, n := h.Right, h.Front, h.FrontFullness
+	if q == 1 || q == 2 {
+		x = -h.Left
+	}
+	if q >= 2 {
+		y, n = -h.Back, h.BackFullness
+	}
+	return plane.Point{
+		X: x * math.Exp(logSine[quarterSteps-k]*2/n),
+		Y: h.Y + y*math.Exp(logSine[k]*2/n),
+	}
+}
+
+// Toward returns how far the outline lies from the axis in one direction: what Of makes of
+// the ring there, without the others.
+func (h Halves) Toward(j int) float64 {
+	if h.Y >= h.Back || h.Y <= -h.Front { // the axis lies outside, and the corners do not go round it
+		return Of(h.Ring())[j]
+	}
+	const corners = 4 * quarterSteps
+	lo, hi := -quarterSteps, quarterSteps // on the right, from the back round to the front
+	if j > Front && j < Back {
+		lo, hi = quarterSteps, 3*quarterSteps
+	}
+	at := func(i int) plane.Point { return h.point((i + corners) % corners) }
+	u := Direction(j)
+	for lo+1 < hi {
+		if mid := (lo + hi) / 2; u.Cross(at(mid)) <= 0 {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	var s Section
+	p := at(lo - 1)
+	for i := lo; i <= lo+2; i++ {
+		q := at(i)
+		s.reach(p, q, turn(p), turn(q))
+		p = q
+	}
+	return s[j]
 }
 
 // logSine[i] is the logarithm of the sine of i steps of a quarter turn, so that a power of

@@ -68,31 +68,42 @@ func (s Section) Scale(f float64) Section {
 func Of(r plane.Ring) Section {
 	var s Section
 	n := len(r)
-	for i, p := range r {
-		q := r[(i+1)%n]
-		a, b := turn(p), turn(q)
-		if d := b - a; d > Directions/2 {
-			b -= Directions
-		} else if d < -Directions/2 {
-			b += Directions
+	if n == 0 {
+		return s
+	}
+	first := turn(r[0])
+	a := first
+	for i, p := range r[:n-1] {
+		b := turn(r[i+1])
+		s.reach(p, r[i+1], a, b)
+		a = b
+	}
+	s.reach(r[n-1], r[0], a, first)
+	return s
+}
+
+// reach draws the slice out to an edge from p, in direction a, to q in direction b.
+func (s *Section) reach(p, q plane.Point, a, b float64) {
+	if d := b - a; d > Directions/2 {
+		b -= Directions
+	} else if d < -Directions/2 {
+		b += Directions
+	}
+	if a > b {
+		a, b = b, a
+	}
+	e := q.Sub(p)
+	for j := int(math.Ceil(a - 1e-9)); float64(j) <= b+1e-9; j++ {
+		k := (j%Directions + Directions) % Directions
+		u := Direction(k)
+		den := u.Cross(e)
+		if den == 0 {
+			continue
 		}
-		if a > b {
-			a, b = b, a
-		}
-		e := q.Sub(p)
-		for j := int(math.Ceil(a - 1e-9)); float64(j) <= b+1e-9; j++ {
-			k := (j%Directions + Directions) % Directions
-			u := Direction(k)
-			den := u.Cross(e)
-			if den == 0 {
-				continue
-			}
-			if d := p.Cross(e) / den; d > s[k] {
-				s[k] = d
-			}
+		if d := p.Cross(e) / den; d > s[k] {
+			s[k] = d
 		}
 	}
-	return s
 }
 
 // turn is the direction of p, in steps of a direction, in [-Directions/2, Directions/2].

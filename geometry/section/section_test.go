@@ -104,6 +104,23 @@ func TestOfSquare(t *testing.T) {
 	}
 }
 
+// One direction drawn alone is what the whole slice has there, to the last bit.
+func TestTowardIsTheSliceInOneDirection(t *testing.T) {
+	for _, h := range []Halves{
+		{Right: 150, Left: 140, Front: 110, Back: 95, FrontFullness: 2.8, BackFullness: 2, Y: 12},
+		{Right: 55, Left: 55, Front: 50, Back: 50, FrontFullness: 2, BackFullness: 2, Y: -49},
+		{Right: 170, Left: 170, Front: 60, Back: 1, FrontFullness: 2.3, BackFullness: 2.3, Y: 0.5},
+		{Right: 100, Left: 100, Front: 40, Back: 40, FrontFullness: 2, BackFullness: 2, Y: 60}, // the axis lies outside
+	} {
+		s := Of(h.Ring())
+		for j := range s {
+			if got := h.Toward(j); got != s[j] {
+				t.Errorf("%+v, direction %d: %v, want %v", h, j, got, s[j])
+			}
+		}
+	}
+}
+
 func BenchmarkTape(b *testing.B) {
 	s := Of(waist().Ring())
 	for b.Loop() {

@@ -20,6 +20,8 @@ type draft struct {
 	z       heights
 	fixed   map[measure.Level]float64 // heights that a length along the skin has settled
 	upper   upper
+	kept    loft       // the slices of the upper figure last drawn,
+	keptAt  [5]float64 // and for which heights; see top
 	lengths []Length
 }
 

@@ -135,21 +135,21 @@ func (d *draft) length(k measure.Key) float64 {
 	if k == measure.ArmscyeGirth {
 		return loopLength(d.armscye())
 	}
-	l, z := d.stack(), d.z
+	z := d.z
 	switch k {
 	case measure.BackWaist:
-		return l.tape(section.Back, 0, z.nape)
+		return tape(d.column(section.Back), 0, z.nape)
 	case measure.FrontWaist:
-		return l.tape(section.Front, 0, z.neckFront)
+		return tape(d.column(section.Front), 0, z.neckFront)
 	case measure.SideLength:
-		return l.tape(section.Right, 0, z.at(measure.Underarm))
+		return tape(d.column(section.Right), 0, z.at(measure.Underarm))
 	case measure.WaistToHip:
-		return l.tape(section.Right, z.at(measure.Hip), 0)
+		return tape(d.column(section.Right), z.at(measure.Hip), 0)
 	case measure.WaistToHighHip:
-		return l.tape(section.Right, z.at(measure.HighHip), 0)
+		return tape(d.column(section.Right), z.at(measure.HighHip), 0)
 	case measure.NeckToBustPoint:
 		neck := plane.Point{X: d.upper.neckHalf, Y: d.upper.ridge}
-		return l.overBust(neck, d.bustPoint(), z.neck, z.at(measure.Bust))
+		return d.stack().overBust(neck, d.bustPoint(), z.neck, z.at(measure.Bust))
 	}
 	panic("torso: not a length along the skin")
 }

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"understructure/geometry/measure"
+	"understructure/geometry/section"
 )
 
 // small is the mean of the 94 smallest women of ANSUR II (chest < 860, waist < 720 mm;
@@ -37,13 +38,15 @@ func TestThreeValuesMakeAFigure(t *testing.T) {
 	}
 }
 
+// long is an invented sheet with every length along the skin.
+var long = measure.Sheet{
+	measure.BustGirth: 820, measure.WaistGirth: 590, measure.HipGirth: 920, measure.BackWaist: 385,
+	measure.FrontWaist: 330, measure.NeckToBustPoint: 255, measure.SideLength: 195, measure.WaistToHip: 180,
+	measure.WaistToHighHip: 85, measure.NeckBaseGirth: 350, measure.ShoulderLength: 125, measure.AcrossBack: 320, measure.AcrossFront: 300,
+}
+
 func TestLengthsComeOutAsTaken(t *testing.T) {
-	s := measure.Sheet{
-		measure.BustGirth: 820, measure.WaistGirth: 590, measure.HipGirth: 920, measure.BackWaist: 385,
-		measure.FrontWaist: 330, measure.NeckToBustPoint: 255, measure.SideLength: 195, measure.WaistToHip: 180,
-		measure.WaistToHighHip: 85, measure.NeckBaseGirth: 350, measure.ShoulderLength: 125, measure.AcrossBack: 320, measure.AcrossFront: 300,
-	}
-	f := build(t, s, measure.Woman, 1872)
+	f := build(t, long, measure.Woman, 1872)
 	for _, l := range f.Lengths {
 		t.Logf("%+v", l)
 		if math.Abs(l.Taken-l.Built) > 0.1 {
@@ -55,8 +58,33 @@ func TestLengthsComeOutAsTaken(t *testing.T) {
 	}
 }
 
+// A column drawn alone is the stack's own, to the last bit.
+func TestColumnIsTheStacks(t *testing.T) {
+	d, err := newDraft(long, measure.Woman, 1872)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.solveHeights()
+	l := d.stack()
+	for j := range section.Directions {
+		alone, whole := d.column(j), l.column(j)
+		for _, z := range l.z {
+			if a, w := alone.At(z), whole.At(z); a != w {
+				t.Fatalf("direction %d at %.1f mm: %v, want %v", j, z, a, w)
+			}
+		}
+	}
+}
+
 func BenchmarkBuild(b *testing.B) {
-	for b.Loop() {
-		build(b, small, measure.Woman, 1872)
+	for _, c := range []struct {
+		name  string
+		sheet measure.Sheet
+	}{{"girths", small}, {"lengths", long}} {
+		b.Run(c.name, func(b *testing.B) {
+			for b.Loop() {
+				build(b, c.sheet, measure.Woman, 1872)
+			}
+		})
 	}
 }

@@ -110,41 +110,67 @@ func (d *draft) cut(k measure.Key, usual float64, h section.Halves, side float64
 // reach is the half breadth at the shoulder point.
 func (u *upper) reach() float64 { return u.neckHalf + u.shoulderLength*math.Cos(u.slope) }
 
-// slices returns the heights and slices from across-chest to above the neck.
-func (u *upper) slices(z heights) ([]float64, []section.Section) {
+// rib is the upper figure at one height: shoulders, and the neck that stands in them.
+type rib struct {
+	z         float64
+	shoulders section.Halves
+	t         float64 // the part of the way from the chest to the shoulder point
+	neck      section.Halves
+	neckOnly  bool
+}
+
+// ribs returns the upper figure from across-chest to above the neck.
+func (u *upper) ribs(z heights) []rib {
 	chest, top := z.at(measure.AcrossChest), math.Max(z.nape, z.neck)+aboveNape
 	pit := u.nape + 2*u.neckDepth
 	front := curve.Through([]float64{chest, z.neckFront, top}, []float64{u.chest.Y + u.chest.Front, pit, pit - aboveNape})
 	back := curve.Through([]float64{chest, z.nape, top}, []float64{u.chest.Y - u.chest.Back, u.nape, u.nape + aboveNape})
 	side := curve.Through([]float64{chest, z.shoulder, top}, []float64{u.chest.Y, u.ridge, u.ridge})
-	var hs []float64
-	var out []section.Section
+	var out []rib
 	for _, h := range u.knots(z, chest, top) {
-		s := u.neckSlice(h - z.neck)
-		if h != z.neck {
-			y := side.At(h)
-			body := section.Halves{Y: y, Front: math.Max(front.At(h)-y, 1), Back: math.Max(y-back.At(h), 1)}
-			s = section.Blend(u.shoulders(body, h, chest, z), s, fillet)
-		}
-		hs, out = append(hs, h), append(out, s)
+		r := rib{z: h, neck: u.neckAt(h - z.neck), neckOnly: h == z.neck}
+		y := side.At(h)
+		r.shoulders = section.Halves{Y: y, Front: math.Max(front.At(h)-y, 1), Back: math.Max(y-back.At(h), 1)}
+		r.t = math.Min((h-chest)/(z.shoulder-chest), 1)
+		u.widen(&r, z)
+		out = append(out, r)
 	}
-	return hs, out
+	return out
 }
 
-// shoulders is the slice of chest and shoulders at height h, without the neck.
-func (u *upper) shoulders(body section.Halves, h, chest float64, z heights) section.Section {
-	t := math.Min((h-chest)/(z.shoulder-chest), 1) // from the chest to the shoulder point
-	a := u.chest.Right + (u.reach()-u.chest.Right)*t
-	if h > z.shoulder {
-		a = u.reach() + (u.neckHalf-u.reach())*(h-z.shoulder)/(z.neck-z.shoulder)
+// widen gives the shoulders of a rib their breadth and fullness.
+func (u *upper) widen(r *rib, z heights) {
+	a := u.chest.Right + (u.reach()-u.chest.Right)*r.t
+	if r.z > z.shoulder {
+		a = u.reach() + (u.neckHalf-u.reach())*(r.z-z.shoulder)/(z.neck-z.shoulder)
 	}
 	a = math.Max(a, u.neckHalf/2)
-	body.Right, body.Left = a, a
-	body.FrontFullness = chestFullness + (ridgeFullness-chestFullness)*t
-	body.BackFullness = body.FrontFullness
-	s := section.Of(body.Ring())
-	u.cutSides(&s, t)
-	return s
+	b := &r.shoulders
+	b.Right, b.Left = a, a
+	b.FrontFullness = chestFullness + (ridgeFullness-chestFullness)*r.t
+	b.BackFullness = b.FrontFullness
+}
+
+// slice draws a rib in every direction.
+func (u *upper) slice(r rib) section.Section {
+	neck := section.Of(r.neck.Ring())
+	if r.neckOnly {
+		return neck
+	}
+	s := section.Of(r.shoulders.Ring())
+	for j := range s {
+		s[j] = math.Min(s[j], u.flat(j, r.t))
+	}
+	return section.Blend(s, neck, fillet)
+}
+
+// toward is the distance of a rib from the axis in one direction: slice without the others.
+func (u *upper) toward(r rib, j int) float64 {
+	neck := r.neck.Toward(j)
+	if r.neckOnly {
+		return neck
+	}
+	return section.Farther(math.Min(r.shoulders.Toward(j), u.flat(j, r.t)), neck, fillet)
 }
 
 // ridgeFullness is the fullness of the lens-shaped slices through the shoulders. From memory.
@@ -174,28 +200,28 @@ func (u *upper) knots(z heights, chest, top float64) []float64 {
 	return out
 }
 
-// cutSides lays the flat of the armscye on both sides: at the across-chest level from the
-// front cut to the back cut, running out to nothing at the shoulder point.
-func (u *upper) cutSides(s *section.Section, t float64) {
-	tip := plane.Point{X: u.reach()}
-	f, b := u.cutFront.Lerp(plane.Point{X: tip.X, Y: u.cutFront.Y}, t), u.cutBack.Lerp(plane.Point{X: tip.X, Y: u.cutBack.Y}, t)
+// flat is how far away the flat of the armscye lies in direction j, on both sides alike: at
+// the across-chest level (t = 0) it runs from the front cut to the back cut, and it runs out to
+// nothing at the shoulder point (t = 1). Infinite where it is not met.
+func (u *upper) flat(j int, t float64) float64 {
+	x := u.reach()
+	f, b := u.cutFront.Lerp(plane.Point{X: x, Y: u.cutFront.Y}, t), u.cutBack.Lerp(plane.Point{X: x, Y: u.cutBack.Y}, t)
 	along := f.Sub(b)
-	for j := range s {
-		d := section.Direction(j)
-		d.X = math.Abs(d.X) // both sides alike
-		if den := d.Cross(along); den > 1e-9 {
-			s[j] = math.Min(s[j], b.Cross(along)/den)
-		}
+	d := section.Direction(j)
+	d.X = math.Abs(d.X)
+	if den := d.Cross(along); den > 1e-9 {
+		return b.Cross(along) / den
 	}
+	return math.Inf(1)
 }
 
-// neckSlice is the neck at a height above the neck point; below it stands upright, hidden
+// neckAt is the neck at a height above the neck point; below it stands upright, hidden
 // in the shoulders.
-func (u *upper) neckSlice(above float64) section.Section {
-	return section.Of(section.Halves{
+func (u *upper) neckAt(above float64) section.Halves {
+	return section.Halves{
 		Right: u.neckHalf, Left: u.neckHalf, Front: u.neckDepth, Back: u.neckDepth,
 		FrontFullness: 2, BackFullness: 2, Y: u.nape + u.neckDepth + neckLean*math.Max(above, 0),
-	}.Ring())
+	}
 }
 
 // armscye is the right opening: a loop from the shoulder point forwards, down to the
