@@ -7,6 +7,7 @@ import (
 	"context"
 	"fmt"
 
+	"understructure/app/fitting"
 	"understructure/app/record"
 	"understructure/geometry/cover"
 	"understructure/geometry/measure"
@@ -31,7 +32,7 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 	if err := tell("figure", 0); err != nil {
 		return plan.Plan{}, err
 	}
-	j, err := newJob(r)
+	j, seen, err := start(r)
 	if err != nil {
 		return plan.Plan{}, err
 	}
@@ -50,14 +51,14 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 	if err := tell("fit", 0.95); err != nil {
 		return plan.Plan{}, err
 	}
-	p := j.plan()
+	p := seen.Mark(j.plan())
 	return p, tell("done", 1)
 }
 
 // Shape is Run without the pieces and what is summed up from them: the surface, the levels and
 // what is to be known of the fit, in a fraction of the time.
 func Shape(ctx context.Context, r record.Record) (plan.Plan, error) {
-	j, err := newJob(r)
+	j, seen, err := start(r)
 	if err != nil {
 		return plan.Plan{}, err
 	}
@@ -67,7 +68,17 @@ func Shape(ctx context.Context, r record.Record) (plan.Plan, error) {
 	if err := j.build(); err != nil {
 		return plan.Plan{}, err
 	}
-	return j.plan(), ctx.Err()
+	return seen.Mark(j.plan()), ctx.Err()
+}
+
+// start makes the job of a record as its fittings leave it.
+func start(r record.Record) (*job, fitting.Applied, error) {
+	seen := fitting.Apply(r)
+	j, err := newJob(seen.Record)
+	if err == nil {
+		j.notices = append(j.notices, seen.Notices...)
+	}
+	return j, seen, err
 }
 
 // build makes the mount, by padding or by slices.
