@@ -49,12 +49,13 @@ func BandOf(felt float64) Band {
 }
 
 // Felt is the clearance at a point as the cloth there feels it, mm: the clearance itself; but where
-// the tape strains, cloth that touches is stretched, however its outline was drawn, and the
-// clearance is that of a strain.
+// the tape strains, cloth that touches is stretched, however its outline was drawn: there it is that of a
+// strain, and rises to the clearance itself over the millimetre above touching.
 func (r *Round) Felt(j int) float64 {
-	d := r.Point[j]
-	if !Strain(r.Tape) || BandOf(d) > Touching {
+	d, touching := r.Point[j], limits[Touching]
+	if !Strain(r.Tape) || d >= touching+1 {
 		return d
 	}
-	return min(d, limits[Straining]+r.Tape/(2*math.Pi))
+	strained := min(d, limits[Straining]+r.Tape/(2*math.Pi))
+	return strained + max(0, d-touching)*(touching+1-strained)
 }

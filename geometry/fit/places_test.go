@@ -111,6 +111,15 @@ func TestAShortTapeStretchesWhatTouches(t *testing.T) {
 	if b := BandOf(r.Felt(7)); b != AsWanted {
 		t.Errorf("a point with room is %v, want as wanted", b)
 	}
+	before := math.Inf(-1)
+	for d := -3.0; d < 4; d += 0.01 {
+		r.Point[0] = d
+		if felt := r.Felt(0); felt < before || felt > d || felt-before > 0.06 && d > -3 {
+			t.Fatalf("a clearance of %.2f is felt as %.2f after %.2f", d, felt, before)
+		} else {
+			before = felt
+		}
+	}
 }
 
 // dented is a mount with room of 4 mm all over, and bumps of its own.

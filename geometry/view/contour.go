@@ -7,11 +7,11 @@ import (
 	"understructure/geometry/surface"
 )
 
-// Contour is where a skin turns away from the viewer: for every row from the bottom up the farthest
-// such place to the left and to the right, as seen. Normals are those of the skin, outward.
-// Where a row turns away nowhere, as the top of a shoulder seen from above, its ends are the farthest
-// places that it has.
-func (c Camera) Contour(skin surface.Surface, normals surface.Shell) (left, right []space.Point) {
+// AppendContour appends where a skin turns away from the viewer to left and right, which may be nil:
+// for every row from the bottom up the farthest such place to the left and to the right, as seen.
+// Normals are those of the skin, outward. Where a row turns away nowhere, as the top of a shoulder
+// seen from above, its ends are the farthest places that it has.
+func (c Camera) AppendContour(left, right []space.Point, skin surface.Surface, normals surface.Shell) (l, r []space.Point) {
 	for i := range skin.Z {
 		l, r, turns := c.turns(skin, normals, i)
 		if !turns {
@@ -59,13 +59,13 @@ func (c Camera) ends(skin surface.Surface, i int) (left, right space.Point) {
 	return left, right
 }
 
-// Round is how a level convex ring, such as a taut tape, is seen: the part before the figure and
-// the part behind it, both from left to right, X across and Y up in the picture. Nil
-// for fewer than three corners.
-func (c Camera) Round(tape plane.Ring, height float64) (before, behind []plane.Point) {
+// AppendRound appends how a level convex ring, such as a taut tape, is seen: the part before the
+// figure and the part behind it, both from left to right, X across and Y up in the picture.
+// It appends nothing for fewer than three corners.
+func (c Camera) AppendRound(before, behind []plane.Point, tape plane.Ring, height float64) (near, far []plane.Point) {
 	n := len(tape)
 	if n < 3 {
-		return nil, nil
+		return before, behind
 	}
 	start := 0
 	for i := range tape {

@@ -64,3 +64,9 @@ func (c Camera) Axes() (right, toward, up space.Point) { return c.right, c.towar
 // Faces reports whether a face with this outward normal is turned to the viewer. One that is seen
 // edge on is not.
 func (c Camera) Faces(normal space.Point) bool { return c.toward.Dot(normal) > 0 }
+
+// Yaw is how far the viewer has gone round, from -π to π.
+func (c Camera) Yaw() float64 { return math.Atan2(-c.right.Y, -c.right.X) }
+
+// Level reports whether one looks neither down nor up, so that level lines are seen straight.
+func (c Camera) Level() bool { return c.toward.Z == 0 }

@@ -95,7 +95,7 @@ func TestContourOfAnEllipsoid(t *testing.T) {
 	for _, yaw := range []unit.Angle{0, 0.4, LeftSide, 2.5} {
 		for _, pitch := range []unit.Angle{0, 0.2, -0.3} {
 			cam := From(yaw, pitch)
-			left, right := cam.Contour(s, n)
+			left, right := cam.AppendContour(nil, nil, s, n)
 			across, _, up := cam.Axes()
 			for k := range 60 {
 				φ := 2 * math.Pi * float64(k) / 60
@@ -129,7 +129,7 @@ func TestContourIsTheExtent(t *testing.T) {
 	n := s.Normals()
 	for yaw := unit.Angle(0); yaw < 6; yaw += 0.1 {
 		c := From(yaw, 0)
-		left, right := c.Contour(s, n)
+		left, right := c.AppendContour(nil, nil, s, n)
 		l, r := c.ends(s, 5)
 		if math.Abs(left[5].X-l.X) > 0.05 || math.Abs(right[5].X-r.X) > 0.05 {
 			t.Errorf("yaw %.1f: from %.2f to %.2f, want %.2f to %.2f", yaw, left[5].X, right[5].X, l.X, r.X)
@@ -147,7 +147,7 @@ func TestContourOfWhatIsAllInSight(t *testing.T) {
 		}
 		s.R = append(s.R, r)
 	}
-	left, right := From(0, 0.4).Contour(s, s.Normals())
+	left, right := From(0, 0.4).AppendContour(nil, nil, s, s.Normals())
 	if math.Abs(left[0].X+100) > 1e-9 || math.Abs(right[0].X-100) > 1e-9 {
 		t.Errorf("the contour reaches from %v to %v, want -100 to 100", left[0], right[0])
 	}
@@ -165,7 +165,7 @@ func circle(r float64) plane.Ring {
 // A tape seen level is one straight line twice; from above, an ellipse whose near half is the lower.
 func TestTapeIsSeenBeforeAndBehind(t *testing.T) {
 	for _, yaw := range []unit.Angle{Front, 0.3, LeftSide, Back, 4} {
-		before, behind := From(yaw, 0).Round(circle(100), 900)
+		before, behind := From(yaw, 0).AppendRound(nil, nil, circle(100), 900)
 		for _, part := range [][]plane.Point{before, behind} {
 			if len(part) < 30 {
 				t.Fatalf("yaw %g: %d points", yaw, len(part))
@@ -180,7 +180,7 @@ func TestTapeIsSeenBeforeAndBehind(t *testing.T) {
 			}
 		}
 	}
-	before, behind := From(0.7, 0.25).Round(circle(100), 0)
+	before, behind := From(0.7, 0.25).AppendRound(nil, nil, circle(100), 0)
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range before {
 		low = min(low, p.Y)
@@ -191,7 +191,7 @@ func TestTapeIsSeenBeforeAndBehind(t *testing.T) {
 	if want := 100 * math.Sin(0.25); math.Abs(low+want) > 0.2 || math.Abs(high-want) > 0.2 {
 		t.Errorf("the tape is seen from %.2f to %.2f, want ±%.2f", low, high, want)
 	}
-	if before, behind := From(0, 0).Round(circle(1)[:2], 0); before != nil || behind != nil {
+	if before, behind := From(0, 0).AppendRound(nil, nil, circle(1)[:2], 0); before != nil || behind != nil {
 		t.Error("two points are no tape")
 	}
 }
@@ -199,6 +199,6 @@ func TestTapeIsSeenBeforeAndBehind(t *testing.T) {
 func BenchmarkContour(b *testing.B) {
 	s, n := ellipsoid(200, 120, 400, 1200)
 	for b.Loop() {
-		From(0.7, 0).Contour(s, n)
+		From(0.7, 0).AppendContour(nil, nil, s, n)
 	}
 }

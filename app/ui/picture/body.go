@@ -1,33 +1,34 @@
-// Package picture draws a plan as a person would sketch it: the figure from the front and from
-// the side, shaded, and one section seen from above. Pictures are plain images in pixels.
+// Package picture draws a plan as a person would sketch it: the mount from any side, shaded, with
+// the garment's outline over it; the skin unrolled; and one section seen from above. Pictures are plain
+// images in pixels.
 // It does not know widgets, nor text.
 package picture
 
 import (
 	"math"
 	"sort"
+	"sync"
 
+	"understructure/geometry/fit"
 	"understructure/geometry/plane"
 	"understructure/geometry/space"
 	"understructure/patterns/plan"
 )
 
-// columns is how many points each outline is drawn with.
-const columns = 128
-
-// Body is a plan's surface made ready for drawing. The zero Body is empty.
+// Body is a mount made ready for drawing: finished, or at a stage of its building. It is not changed
+// once made, and may be drawn by several painters at once. The zero Body is empty.
 type Body struct {
-	surface    plan.Surface
-	skin       []outline // of what is built, at those heights that have it
-	clearances []float64 // at the heights of skin; NaN where there is no garment
-	edges      [kinds][2][]span
-	Low, High  space.Point // corners of the box round everything
-}
+	surface plan.Surface
+	mesh    mesh
+	skins   [kinds]func() []skin // these are made when first asked for
+	rounds  func() []fit.Round
+	felt    func() [][columns]float32
+	codes   [modes]func() []float32
+	layers  []float32 // of a body at a stage: what each point of the mesh is made of
+	tapes   *tapes
 
-type outline struct {
-	height  float64
-	points  [columns]plane.Point
-	normals [columns]space.Point
+	Low, High space.Point // corners of the box round everything
+	radius    float64     // of the upright cylinder round everything, mm
 }
 
 // Kind is one of the outlines that a plan holds at a height.
@@ -47,81 +48,45 @@ func rings(s plan.Surface, k Kind) []plane.Ring {
 	return [kinds][]plane.Ring{Built: s.Built, Garment: s.Garment, Wanted: s.Target, Form: s.Form, Core: s.Core}[k]
 }
 
-// NewBody makes a plan's surface ready.
+// NewBody makes a plan's surface ready: the finished mount.
 func NewBody(s plan.Surface) *Body {
-	b := &Body{surface: s}
-	for i, z := range s.Heights {
-		built := at(s.Built, i)
-		if len(built) < 3 {
-			continue
-		}
-		b.skin = append(b.skin, outline{height: z, points: around(built)})
-		b.clearances = append(b.clearances, clearance(built, at(s.Garment, i)))
+	b := newBody(s)
+	for _, s := range b.skins[Built]() {
+		b.mesh.add(s)
 	}
-	b.findNormals()
-	b.findEdges()
+	return b
+}
+
+func newBody(s plan.Surface) *Body {
+	b := &Body{surface: s, tapes: newTapes()}
+	for k := range b.skins {
+		b.skins[k] = sync.OnceValue(func() []skin { return stacked(s.Heights, rings(s, Kind(k))) })
+	}
+	b.rounds = sync.OnceValue(func() []fit.Round { return fit.Compare(s.Heights, s.Built, s.Garment) })
+	b.felt = sync.OnceValue(func() [][columns]float32 { return feltCodes(b.rounds()) })
+	for m := range b.codes {
+		b.codes[m] = sync.OnceValue(func() []float32 { return b.coded(Mode(m)) })
+	}
 	b.findBox()
 	return b
 }
 
 // Empty reports whether there is nothing to draw.
-func (b *Body) Empty() bool { return b == nil || len(b.skin) < 2 }
+func (b *Body) Empty() bool { return b == nil || len(b.mesh.nets) == 0 }
+
+// Clearance is that of the mount at every height at which there is a garment, from the bottom up.
+func (b *Body) Clearance() []fit.Round {
+	if b == nil || b.rounds == nil {
+		return nil
+	}
+	return b.rounds()
+}
 
 func at(r []plane.Ring, i int) plane.Ring {
 	if i < len(r) {
 		return r[i]
 	}
 	return nil
-}
-
-func clearance(built, garment plane.Ring) float64 {
-	if len(garment) < 3 {
-		return math.NaN()
-	}
-	return garment.Tape() - built.Tape()
-}
-
-// around takes points of the ring at equal parts of its length, from the corner that lies
-// furthest to the figure's right, so that the points of neighbouring outlines lie above each other.
-func around(r plane.Ring) (out [columns]plane.Point) {
-	start := 0
-	for i, p := range r {
-		if p.X > r[start].X {
-			start = i
-		}
-	}
-	step, walked, next := r.Perimeter()/columns, 0.0, 0
-	for i := 0; i < len(r) && next < columns; i++ {
-		p, q := r[(start+i)%len(r)], r[(start+i+1)%len(r)]
-		d := p.Dist(q)
-		for next < columns && float64(next)*step <= walked+d {
-			t := 0.0
-			if d > 0 {
-				t = (float64(next)*step - walked) / d
-			}
-			out[next] = p.Lerp(q, t)
-			next++
-		}
-		walked += d
-	}
-	for ; next < columns; next++ {
-		out[next] = r[start]
-	}
-	return out
-}
-
-func (b *Body) findNormals() {
-	for i := range b.skin {
-		below, above := &b.skin[max(i-1, 0)], &b.skin[min(i+1, len(b.skin)-1)]
-		here := &b.skin[i]
-		for j := range here.points {
-			p, q := here.points[(j+columns-1)%columns], here.points[(j+1)%columns]
-			round := space.Point{X: q.X - p.X, Y: q.Y - p.Y}
-			u, v := below.points[j], above.points[j]
-			up := space.Point{X: v.X - u.X, Y: v.Y - u.Y, Z: above.height - below.height}
-			here.normals[j] = round.Cross(up).Unit()
-		}
-	}
 }
 
 func (b *Body) findBox() {
@@ -133,6 +98,9 @@ func (b *Body) findBox() {
 			if len(r) < 3 {
 				continue
 			}
+			for _, q := range r {
+				b.radius = max(b.radius, q.Norm())
+			}
 			lo, hi := r.Bounds()
 			b.Low = space.Point{X: min(b.Low.X, lo.X), Y: min(b.Low.Y, lo.Y), Z: min(b.Low.Z, z)}
 			b.High = space.Point{X: max(b.High.X, hi.X), Y: max(b.High.Y, hi.Y), Z: max(b.High.Z, z)}
@@ -143,15 +111,24 @@ func (b *Body) findBox() {
 	}
 }
 
-// Ring returns one kind of outline at the height nearest to z, nil where there is none.
-func (b *Body) Ring(k Kind, z float64) plane.Ring {
+// nearest is the index of the height nearest to z; false where there are none.
+func (b *Body) nearest(z float64) (int, bool) {
 	h := b.surface.Heights
 	if len(h) == 0 {
-		return nil
+		return 0, false
 	}
 	i := sort.SearchFloat64s(h, z)
 	if i == len(h) || i > 0 && z-h[i-1] < h[i]-z {
 		i--
+	}
+	return i, true
+}
+
+// Ring returns one kind of outline at the height nearest to z, nil where there is none.
+func (b *Body) Ring(k Kind, z float64) plane.Ring {
+	i, ok := b.nearest(z)
+	if !ok {
+		return nil
 	}
 	return at(rings(b.surface, k), i)
 }

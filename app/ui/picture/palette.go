@@ -3,6 +3,9 @@ package picture
 import (
 	"image/color"
 	"math"
+
+	"understructure/geometry/fit"
+	"understructure/patterns/swatch"
 )
 
 // Palette holds the colours of a picture. Strain, slack and the quiet middle differ in lightness as
@@ -34,10 +37,19 @@ var (
 		Form:   color.NRGBA{0xd9, 0xcd, 0xb6, 0xff},
 		Wanted: color.NRGBA{0x7c, 0xe0, 0xc8, 0xff},
 		Skin:   color.NRGBA{0x90, 0x87, 0x79, 0xff},
-		Strain: color.NRGBA{0xff, 0x8a, 0x4c, 0xff},
-		Slack:  color.NRGBA{0x2c, 0x62, 0xc0, 0xff},
+		Strain: color.NRGBA{0xff, 0x9d, 0x66, 0xff},
+		Slack:  color.NRGBA{0x22, 0x54, 0xb4, 0xff},
 	}
 )
+
+// Legend says how each band of clearance is shown, from strain to slack: for whoever explains a picture in the
+// Clearance mode.
+func (p Palette) Legend() [fit.Bands]swatch.Swatch {
+	return swatch.Ground{
+		Strain: p.Strain, Quiet: p.Skin, Slack: p.Slack,
+		Dark: color.NRGBA{0x1d, 0x1b, 0x1a, 0xff}, Light: color.NRGBA{0xff, 0xfd, 0xfa, 0xff},
+	}.Set()
+}
 
 // The clearances, in millimetres of girth, between which a colour fades in. Strain shows fully at
 // its first centimetre; slack shows from two centimetres more than a common ease, fully at six.
@@ -47,7 +59,7 @@ const (
 	slackFull  = 75.0
 )
 
-// Tint is the colour of the mount where the garment has this clearance; NaN is no garment.
+// Tint is the colour of the mount where the tape has this clearance; NaN is no garment.
 func (p Palette) Tint(clearance float64) color.NRGBA {
 	switch {
 	case math.IsNaN(clearance):
@@ -60,7 +72,4 @@ func (p Palette) Tint(clearance float64) color.NRGBA {
 	return p.Skin
 }
 
-func mix(a, b color.NRGBA, t float64) color.NRGBA {
-	m := func(x, y uint8) uint8 { return uint8(math.Round(float64(x) + t*(float64(y)-float64(x)))) }
-	return color.NRGBA{m(a.R, b.R), m(a.G, b.G), m(a.B, b.B), m(a.A, b.A)}
-}
+var mix = swatch.Mix

@@ -11,14 +11,21 @@ import (
 )
 
 // pen draws smooth lines: each pixel is covered by as much as the nearest part of the line covers
-// it, so that joints do not show.
+// it, so that joints do not show. The zero pen draws on nothing until it is put on an image.
 type pen struct {
 	img  *image.RGBA
 	mask *image.Alpha
 	wet  image.Rectangle // what of the mask is not empty
 }
 
-func newPen(img *image.RGBA) *pen { return &pen{img: img, mask: image.NewAlpha(img.Rect)} }
+// on puts the pen on an image.
+func (p *pen) on(img *image.RGBA) *pen {
+	if p.mask == nil || p.mask.Rect != img.Rect {
+		p.mask = image.NewAlpha(img.Rect)
+	}
+	p.img = img
+	return p
+}
 
 // line draws an open line through the points, in pixels; a dash of 0 is a full line, otherwise
 // dashes and gaps are that many widths long.
@@ -26,10 +33,15 @@ func (p *pen) line(pts []plane.Point, c color.NRGBA, width, dash float64) {
 	walked := 0.0
 	for i := 1; i < len(pts); i++ {
 		a, b := pts[i-1], pts[i]
-		for _, s := range dashes(a, b, walked, dash*width) {
-			p.cover(s[0], s[1], width/2)
+		if dash == 0 {
+			p.cover(a, b, width/2)
+			continue
 		}
-		walked += a.Dist(b)
+		d := a.Dist(b)
+		for s := firstDash(walked, dash*width); s.from < d; s = s.next() {
+			p.cover(a.Lerp(b, max(s.from, 0)/d), a.Lerp(b, min(s.to, d)/d), width/2)
+		}
+		walked += d
 	}
 	p.ink(c)
 }
@@ -41,39 +53,57 @@ func (p *pen) closed(r plane.Ring, c color.NRGBA, width, dash float64) {
 	}
 }
 
-// dashes cuts a to b, which begins after so much of the line, into the parts that are drawn.
-func dashes(a, b plane.Point, walked, length float64) [][2]plane.Point {
-	d := a.Dist(b)
-	if length == 0 || d == 0 {
-		return [][2]plane.Point{{a, b}}
+// stroke is where one dash lies on a line.
+type stroke struct{ from, to float64 }
+
+// firstDash is the first dash that reaches into what follows a part of a line; dashes are as long as the gaps.
+func firstDash(walked, long float64) stroke {
+	from := math.Floor(walked/(2*long))*2*long - walked
+	s := stroke{from, from + long}
+	if s.to <= 0 {
+		return s.next()
 	}
-	var out [][2]plane.Point
-	for n := math.Floor(walked / (2 * length)); n*2*length < walked+d; n++ {
-		from, to := max(n*2*length-walked, 0), min(n*2*length+length-walked, d)
-		if from < to {
-			out = append(out, [2]plane.Point{a.Lerp(b, from/d), a.Lerp(b, to/d)})
-		}
-	}
-	return out
+	return s
 }
 
+func (s stroke) next() stroke {
+	long := s.to - s.from
+	return stroke{s.from + 2*long, s.to + 2*long}
+}
+
+// cover covers the pixels within half a width of the straight line from a to b.
 func (p *pen) cover(a, b plane.Point, half float64) {
 	reach := half + 1
-	box := image.Rect(
-		int(math.Floor(min(a.X, b.X)-reach)), int(math.Floor(min(a.Y, b.Y)-reach)),
-		int(math.Ceil(max(a.X, b.X)+reach)), int(math.Ceil(max(a.Y, b.Y)+reach)),
-	).Intersect(p.mask.Rect)
-	p.wet = p.wet.Union(box)
+	if a.Y > b.Y {
+		a, b = b, a
+	}
+	r := p.mask.Rect
+	first, last := max(r.Min.Y, int(math.Floor(a.Y-reach))), min(r.Max.Y, int(math.Ceil(b.Y+reach)))
 	along := b.Sub(a)
 	square := max(along.Dot(along), 1e-12)
-	for y := box.Min.Y; y < box.Max.Y; y++ {
-		for x := box.Min.X; x < box.Max.X; x++ {
-			q := plane.Point{X: float64(x) + 0.5, Y: float64(y) + 0.5}
+	for y := first; y < last; y++ {
+		// Only the part of the line that is near this row can cover it.
+		t0, t1 := 0.0, 1.0
+		if along.Y > reach {
+			t0 = min(1, max(0, (float64(y)-reach-a.Y)/along.Y))
+			t1 = min(1, max(0, (float64(y)+1+reach-a.Y)/along.Y))
+		}
+		x0, x1 := a.X+t0*along.X, a.X+t1*along.X
+		if x0 > x1 {
+			x0, x1 = x1, x0
+		}
+		from, to := max(r.Min.X, int(math.Floor(x0-reach))), min(r.Max.X, int(math.Ceil(x1+reach)))
+		if from >= to {
+			continue
+		}
+		p.wet = p.wet.Union(image.Rect(from, y, to, y+1))
+		row := p.mask.Pix[p.mask.PixOffset(from, y):][:to-from]
+		for i := range row {
+			q := plane.Point{X: float64(from+i) + 0.5, Y: float64(y) + 0.5}
 			t := min(max(q.Sub(a).Dot(along)/square, 0), 1)
-			c := min(max(half+0.5-q.Dist(a.Lerp(b, t)), 0), 1)
-			if i := p.mask.PixOffset(x, y); uint8(c*255) > p.mask.Pix[i] {
-				p.mask.Pix[i] = uint8(c * 255)
-			}
+			d := q.Sub(a.Lerp(b, t))
+			c := min(max(half+0.5-math.Sqrt(d.Dot(d)), 0), 1)
+			row[i] = max(row[i], uint8(c*255))
 		}
 	}
 }
@@ -81,7 +111,7 @@ func (p *pen) cover(a, b plane.Point, half float64) {
 // ink lays the colour wherever the mask is covered, and empties it.
 func (p *pen) ink(c color.NRGBA) {
 	for y := p.wet.Min.Y; y < p.wet.Max.Y; y++ {
-		row := p.mask.Pix[p.mask.PixOffset(p.wet.Min.X, y):p.mask.PixOffset(p.wet.Max.X, y)]
+		row := p.mask.Pix[p.mask.PixOffset(p.wet.Min.X, y):][:p.wet.Dx()]
 		for i, cover := range row {
 			if cover > 0 {
 				blend(p.img, p.wet.Min.X+i, y, c, float64(cover)/255)
@@ -92,20 +122,34 @@ func (p *pen) ink(c color.NRGBA) {
 	p.wet = image.Rectangle{}
 }
 
-// filled returns how much of each pixel lies inside the ring.
-func filled(size image.Rectangle, r plane.Ring) *image.Alpha {
-	mask := image.NewAlpha(size)
-	if len(r) < 3 {
-		return mask
+// mask is how much of each pixel lies inside a ring.
+type mask struct {
+	alpha *image.Alpha
+	fills vector.Rasterizer
+}
+
+// fill fills a ring; fewer than three points enclose nothing.
+func (m *mask) fill(size image.Rectangle, r plane.Ring) *image.Alpha {
+	if m.alpha == nil || m.alpha.Rect != size {
+		m.alpha = image.NewAlpha(size)
 	}
-	z := vector.NewRasterizer(size.Dx(), size.Dy())
-	z.MoveTo(float32(r[0].X), float32(r[0].Y))
-	for _, q := range r[1:] {
-		z.LineTo(float32(q.X), float32(q.Y))
+	clear(m.alpha.Pix)
+	if len(r) < 3 {
+		return m.alpha
+	}
+	z := &m.fills
+	z.Reset(size.Dx(), size.Dy())
+	corner := plane.Point{X: float64(size.Min.X), Y: float64(size.Min.Y)}
+	for i, q := range r {
+		if q = q.Sub(corner); i == 0 {
+			z.MoveTo(float32(q.X), float32(q.Y))
+		} else {
+			z.LineTo(float32(q.X), float32(q.Y))
+		}
 	}
 	z.ClosePath()
-	z.Draw(mask, size, image.Opaque, image.Point{})
-	return mask
+	z.Draw(m.alpha, size, image.Opaque, image.Point{})
+	return m.alpha
 }
 
 // blend lays a colour over a pixel, as much as cover says.

@@ -1,30 +1,28 @@
 package picture
 
-import "understructure/geometry/plane"
+import (
+	"image"
+	"sync"
 
-// View is where one looks from.
+	"understructure/geometry/plane"
+	"understructure/geometry/view"
+)
+
+// View is one of the two elevations that a draughtsman draws.
 type View int
 
-// The two elevations. The side is the figure's left, which lies to the right of the front view,
-// as a draughtsman lays them out.
+// The two elevations. The side is the figure's left, which lies to the right of the front view.
 const (
 	Front View = iota
 	Side
 )
 
-// across is how far to the viewer's right a point lies, toward how near to the viewer.
-func (v View) across(p plane.Point) float64 {
+// Camera is from where the view is seen.
+func (v View) Camera() view.Camera {
 	if v == Side {
-		return -p.Y
+		return view.From(view.LeftSide, 0)
 	}
-	return -p.X
-}
-
-func (v View) toward(p plane.Point) float64 {
-	if v == Side {
-		return -p.X
-	}
-	return p.Y
+	return view.From(view.Front, 0)
 }
 
 // Width returns the extent of the body in this view, left and right of the axis, in millimetres.
@@ -35,34 +33,25 @@ func (b *Body) Width(v View) (left, right float64) {
 	return -b.High.X, -b.Low.X
 }
 
-// span is the extent of one outline in one view.
-type span struct{ height, left, right float64 }
-
-func (b *Body) findEdges() {
-	for k := Kind(0); k < kinds; k++ {
-		for i, z := range b.surface.Heights {
-			r := at(rings(b.surface, k), i)
-			if len(r) < 3 {
-				continue
-			}
-			lo, hi := r.Bounds()
-			b.edges[k][Front] = append(b.edges[k][Front], span{z, -hi.X, -lo.X})
-			b.edges[k][Side] = append(b.edges[k][Side], span{z, -hi.Y, -lo.Y})
-		}
-	}
-}
-
 // Extent returns how far the mount reaches to the left and right of the axis in a view at a height, in
 // millimetres; false where there is nothing.
 func (b *Body) Extent(v View, z float64) (left, right float64, ok bool) {
-	e := b.edges[Built][v]
-	for i := 1; i < len(e); i++ {
-		if lo, hi := e[i-1], e[i]; z >= lo.height && z <= hi.height {
-			t := (z - lo.height) / (hi.height - lo.height)
-			return lo.left + t*(hi.left-lo.left), lo.right + t*(hi.right-lo.right), true
-		}
+	line, _ := b.TapeLine(v.Camera(), z)
+	if len(line) == 0 {
+		return 0, 0, false
 	}
-	return 0, 0, false
+	return line[0].X, line[len(line)-1].X, true
+}
+
+// painters serve pictures that are drawn now and then.
+var painters = sync.Pool{New: func() any { return new(Painter) }}
+
+// Elevation draws the shaded mount, then the outlines of form and garment. Who draws many pictures
+// keeps a Painter.
+func (b *Body) Elevation(img *image.RGBA, v View, f Frame, p Palette) {
+	painter := painters.Get().(*Painter)
+	defer painters.Put(painter)
+	painter.Figure(img, b, Scene{Camera: v.Camera(), Frame: f, Palette: p})
 }
 
 // Frame says where millimetres fall on an image.
