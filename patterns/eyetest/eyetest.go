@@ -3,6 +3,7 @@
 package eyetest
 
 import (
+	"fmt"
 	"image/color"
 	"math"
 )
@@ -110,3 +111,27 @@ func hue(a, b float64) float64 {
 }
 
 func radians(degrees float64) float64 { return degrees * math.Pi / 180 }
+
+// The least differences at which colours count as told apart at a glance: our choice, well above the 1
+// that is just seen side by side. In grey, where only lightness is left, less must do.
+const leastSeen, leastGrey = 8.0, 5.0
+
+// TooAlike lists the pairs of colours, by number, that some sight does not tell apart at a glance, and says how
+// different they look to it.
+func TooAlike(colours ...color.NRGBA) []string {
+	var out []string
+	for _, s := range Sights {
+		least := leastSeen
+		if s.Name == "grey" {
+			least = leastGrey
+		}
+		for i := range colours {
+			for j := range i {
+				if d := Difference(s.Sees(colours[i]), s.Sees(colours[j])); d < least {
+					out = append(out, fmt.Sprintf("%s: colours %d and %d differ by %.1f, want %g", s.Name, j, i, d, least))
+				}
+			}
+		}
+	}
+	return out
+}

@@ -57,3 +57,13 @@ func TestSights(t *testing.T) {
 		}
 	}
 }
+
+func TestTooAlike(t *testing.T) {
+	black, white, grey := color.NRGBA{A: 255}, color.NRGBA{255, 255, 255, 255}, color.NRGBA{128, 128, 128, 255}
+	if got := TooAlike(black, white, grey); got != nil {
+		t.Errorf("black, white and grey: %v", got)
+	}
+	if got := TooAlike(color.NRGBA{190, 90, 60, 255}, color.NRGBA{115, 125, 50, 255}); len(got) != 3 { // no red, no green, grey
+		t.Errorf("red and green of one lightness: %v", got)
+	}
+}
