@@ -28,6 +28,9 @@ func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction floa
 var safe = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9._-]{0,99}$`)
 
 func made(p plan.Plan) ([]File, error) {
+	if err := p.Refused(); err != nil {
+		return nil, err
+	}
 	pages, err := sheet.Lay(p)
 	if err != nil {
 		return nil, err

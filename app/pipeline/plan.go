@@ -20,7 +20,7 @@ func (j *job) plan() plan.Plan {
 		Measured:       plan.Measured{By: r.Taken.By, On: r.Taken.On, Side: r.Taken.Side},
 		Build:          "padded",
 		StandHeight:    j.waist,
-		Pieces:         j.pieces,
+		Pieces:         raised(j.pieces, j.waist),
 		Stock:          j.filled,
 		Paper:          j.stock.Paper,
 	}
@@ -29,6 +29,7 @@ func (j *job) plan() plan.Plan {
 	}
 	p.Levels = j.levels()
 	p.Surface = j.outlines()
+	p.AsBuilt = j.asBuilt()
 	p.Taken, p.Drawn = j.values()
 	p.Layers = j.layers()
 	if j.pieces != nil {

@@ -28,8 +28,8 @@ func demo(t testing.TB, name string) record.Record {
 	return r
 }
 
-// space is what the outlines enclose, trapezoids between those that are neighbours, mm³.
-func space(heights []float64, outlines []plane.Ring) float64 {
+// enclosed is what the outlines enclose, trapezoids between those that are neighbours, mm³.
+func enclosed(heights []float64, outlines []plane.Ring) float64 {
 	v := 0.0
 	for i := 1; i < len(heights); i++ {
 		if outlines[i-1] != nil && outlines[i] != nil {
@@ -56,7 +56,7 @@ func TestStagesBuildUp(t *testing.T) {
 				if len(s.Outlines) != len(p.Surface.Heights) {
 					t.Fatalf("stage %d has %d outlines, want %d", k, len(s.Outlines), len(p.Surface.Heights))
 				}
-				v := space(p.Surface.Heights, p.After(k))
+				v := enclosed(p.Surface.Heights, p.After(k))
 				if v < before {
 					t.Errorf("%s takes %.0f mm³ away", s.Name, before-v)
 				}

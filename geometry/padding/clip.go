@@ -1,6 +1,8 @@
 package padding
 
 import (
+	"sort"
+
 	"understructure/geometry/section"
 	"understructure/geometry/space"
 )
@@ -29,20 +31,27 @@ func (m *Mount) clip(l Layer, z Zone) Patch {
 	return c.patch
 }
 
-// rows picks rows about rowGap apart, the zone's own ends included.
+// rows picks rows about rowGap apart. The first and the last are those nearest to the zone's ends, so
+// that two zones that meet share one.
 func (m *Mount) rows(z Zone) []int {
-	var rows []int
-	for i, h := range m.Base.Z {
-		if h < z.Lo-1e-6 || h > z.Hi+1e-6 {
-			continue
-		}
-		if n := len(rows); n == 0 || h-m.Base.Z[rows[n-1]] >= rowGap-1e-6 {
-			rows = append(rows, i)
-		} else if i+1 == len(m.Base.Z) || m.Base.Z[i+1] > z.Hi+1e-6 {
+	first, last := m.nearest(z.Lo), m.nearest(z.Hi)
+	rows := []int{first}
+	for i := first + 1; i <= last; i++ {
+		if i == last || m.Base.Z[i]-m.Base.Z[rows[len(rows)-1]] >= rowGap-1e-6 {
 			rows = append(rows, i)
 		}
 	}
 	return rows
+}
+
+// nearest is the row of the base that lies nearest to a height.
+func (m *Mount) nearest(h float64) int {
+	z := m.Base.Z
+	i := min(sort.SearchFloat64s(z, h), len(z)-1)
+	if i > 0 && h-z[i-1] < z[i]-h {
+		i--
+	}
+	return i
 }
 
 // triangle adds what of a triangle lies inside.
@@ -82,13 +91,44 @@ func (c *clipper) corner(p [2]int) int {
 // crossing adds the point between p and q where the sheet ends, a little away from both,
 // so that no sliver of a triangle is left.
 func (c *clipper) crossing(p, q [2]int, fp, fq float64) int {
-	const away = 0.12
 	if fp < fq { // one order, so that both triangles of an edge agree
-		p, q, fp, fq = q, p, fq, fp
+		p, q = q, p
 	}
-	t := min(max(fp/(fp-fq), away), 1-away)
 	key := Key{p[0], wrap(p[1]), q[0], wrap(q[1])}
-	return c.add(key, c.place(p).Lerp(c.place(q), t), c.border(p)&c.border(q)|Edge)
+	at, step := c.end(p, q)
+	b := c.border(p)&c.border(q) | Edge
+	if step {
+		b |= Step
+	}
+	return c.add(key, at, b)
+}
+
+// end goes from p, where the sheet lies, to q, where it does not, over all the rows between, and returns
+// where it ends and whether that is at a step of the core.
+func (c *clipper) end(p, q [2]int) (space.Point, bool) {
+	const away = 0.12 // of the way
+	n := max(q[0]-p[0], p[0]-q[0], q[1]-p[1], p[1]-q[1])
+	at := func(k int) [2]int { return [2]int{p[0] + (q[0]-p[0])*k/n, p[1] + (q[1]-p[1])*k/n} }
+	k := 1
+	for k < n && c.inside(at(k)) > 0 {
+		k++
+	}
+	from, to := c.inside(at(k-1)), c.inside(at(k))
+	t := min(max((float64(k-1)+from/(from-to))/float64(n), away), 1-away) * float64(n)
+	k = int(t)
+	a, b := at(k), at(min(k+1, n))
+	return c.place(a).Lerp(c.place(b), t-float64(k)), c.steep(a, b)
+}
+
+// ledge is how much the space to fill must change, mm a mm along the base, for a step of the core: shapes of
+// bodies change by a third of that.
+const ledge = 0.6
+
+// steep reports whether a step of the core lies between two points.
+func (c *clipper) steep(p, q [2]int) bool {
+	i, j := wrap(p[1]), wrap(q[1])
+	change := c.m.Thickness[p[0]][i] - c.m.Thickness[q[0]][j]
+	return max(change, -change) > ledge*c.m.Base.Point(p[0], i).Dist(c.m.Base.Point(q[0], j))
 }
 
 func (c *clipper) add(k Key, p space.Point, b Border) int {

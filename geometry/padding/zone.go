@@ -23,6 +23,7 @@ const (
 	Bottom
 	Top
 	Edge // the sheet itself ends here
+	Step // it ends against a step of the core
 )
 
 // Patch is the part of one layer that lies in one zone, in one piece.

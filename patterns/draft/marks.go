@@ -86,6 +86,8 @@ func borders(f flatten.Flat, p padding.Patch) []piece.Mark {
 func kindOf(b padding.Border, z padding.Zone) (piece.Kind, bool) {
 	column := -1
 	switch b {
+	case padding.Step:
+		return piece.Step, true
 	case padding.Edge:
 		return piece.Feather, true
 	case padding.First:
@@ -144,7 +146,7 @@ func runs(f flatten.Flat, p padding.Patch) []run {
 
 // main picks one border where an edge lies on several: a zone's own before the sheet's end.
 func main(b padding.Border) padding.Border {
-	for _, one := range []padding.Border{padding.First, padding.Last, padding.Bottom, padding.Top, padding.Edge} {
+	for _, one := range []padding.Border{padding.First, padding.Last, padding.Bottom, padding.Top, padding.Step, padding.Edge} {
 		if b&one != 0 {
 			return one
 		}

@@ -7,6 +7,7 @@ import (
 	"understructure/geometry/padding"
 	"understructure/geometry/plane"
 	"understructure/geometry/section"
+	"understructure/geometry/space"
 	"understructure/patterns/piece"
 )
 
@@ -26,6 +27,11 @@ func turnedOver(p piece.Piece) piece.Piece {
 	over := func(q plane.Point) plane.Point { return plane.Point{X: hi.X - q.X, Y: q.Y} }
 	p.ID, p.Name = otherName(p.ID), otherName(p.Name)
 	p.Outline = p.Outline.Map(over).Reverse()
+	p.Position = slices.Clone(p.Position)
+	for i, q := range p.Position {
+		p.Position[i] = space.Point{X: -q.X, Y: q.Y, Z: q.Z}
+	}
+	slices.Reverse(p.Position)
 	p.Marks = slices.Clone(p.Marks)
 	for i := range p.Marks {
 		p.Marks[i].Points = plane.Ring(p.Marks[i].Points).Map(over)

@@ -7,6 +7,7 @@ import (
 	"understructure/geometry/foam"
 	"understructure/geometry/plane"
 	"understructure/geometry/section"
+	"understructure/geometry/space"
 	"understructure/patterns/piece"
 )
 
@@ -22,6 +23,9 @@ func Slices(slices []foam.Slice, plank, pole float64, lines []Line) []piece.Piec
 			Material: fmt.Sprintf("plank %g mm", plank),
 			Count:    1, Layer: s.Number, Thickness: s.Thickness(), Outline: cut.Ring(),
 			Marks: sliceMarks(s, len(slices)),
+		}
+		for _, c := range p.Outline {
+			p.Position = append(p.Position, space.Point{X: c.X, Y: c.Y, Z: s.Bottom})
 		}
 		if s.Thickness() < plank-0.05 {
 			p.Material += fmt.Sprintf(", cut down to %.1f mm", s.Thickness())

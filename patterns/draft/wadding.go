@@ -13,6 +13,7 @@ import (
 	"understructure/geometry/flatten"
 	"understructure/geometry/padding"
 	"understructure/geometry/section"
+	"understructure/geometry/space"
 	"understructure/patterns/piece"
 )
 
@@ -108,7 +109,7 @@ func Wadding(ctx context.Context, m padding.Mount, zones func(l padding.Layer) [
 		pieces[i] = piece.Piece{
 			ID: p.id, Name: p.name, Material: fmt.Sprintf("wadding %g mm", p.thickness), Count: 1,
 			Layer: p.layer, Thickness: p.thickness, Outline: p.flat.Outline(), Strain: p.flat.Strain.Greatest,
-			Marks: marks(p.flat, p.patch, lines),
+			Marks: marks(p.flat, p.patch, lines), Position: p.position(),
 		}
 	}
 	join(pieces, parts, "butt", symmetric)
@@ -116,6 +117,15 @@ func Wadding(ctx context.Context, m padding.Mount, zones func(l padding.Layer) [
 		pieces = both(pieces)
 	}
 	return pieces, nil
+}
+
+// position is where the corners of the outline lie on the mount.
+func (p part) position() []space.Point {
+	out := make([]space.Point, len(p.flat.Boundary))
+	for k, v := range p.flat.Boundary {
+		out[k] = p.flat.Surface[v]
+	}
+	return out
 }
 
 // mostStrain is the stretch above which a dart is opened: what soft wadding takes up in the

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"understructure/geometry/plane"
+	"understructure/geometry/space"
 )
 
 // Piece is one flat template at true size, in millimetres, y up the figure.
@@ -21,6 +22,10 @@ type Piece struct {
 	Marks     []Mark       `json:"marks"`
 	Strain    float64      `json:"strain"` // greatest stretch or squeeze of any edge when laid flat, as a fraction
 	Seams     []Seam       `json:"seams"`
+
+	// Position is where each corner of the outline lies on the mount; nil where a piece has no one
+	// place. A sheet lies half its thickness above what is beneath it, a slice on its bottom face.
+	Position []space.Point `json:"position,omitempty"`
 }
 
 // Area is the area of cloth or foam inside the cut line, holes taken off, in square millimetres.
@@ -61,6 +66,7 @@ const (
 	Side         Kind = "side"
 	Up           Kind = "up"        // an arrow: two points, tail and head
 	Feather      Kind = "feather"   // an edge to be thinned so that it does not print through
+	Step         Kind = "step"      // an edge cut square, that abuts on a step of the foam
 	Pin          Kind = "pin"       // centre of an alignment pin: one point
 	InnerOutline Kind = "inner"     // the smaller outline of a carved or bevelled slice, closed
 	Dart         Kind = "dart"      // the two legs of a dart, apex in the middle: three points

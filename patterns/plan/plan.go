@@ -20,6 +20,7 @@ type Plan struct {
 	StandHeight    float64           `json:"stand_height"`
 	Levels         []Level           `json:"levels"` // from the neck down
 	Surface        Surface           `json:"surface"`
+	AsBuilt        *AsBuilt          `json:"as_built,omitempty"` // nil where no pieces were cut
 	Pieces         []piece.Piece     `json:"pieces"`
 	Warnings       []Warning         `json:"warnings"`
 	Taken          map[string]Value  `json:"taken"` // by key path: came from the record
@@ -73,6 +74,20 @@ type Surface struct {
 	Garment []plane.Ring `json:"garment"`        // the garment's inside as measured and drawn
 	Target  []plane.Ring `json:"target"`
 	Built   []plane.Ring `json:"built"`
+}
+
+// AsBuilt is the mount made a second time, from its pieces alone: a check that shares no step with the
+// way in which they were found.
+type AsBuilt struct {
+	Heights    []float64   `json:"heights"`
+	Girths     []float64   `json:"girths"` // of a tape round the mount at each height
+	Objections []Objection `json:"objections"`
+}
+
+// Objection is why the templates must not be cut: a piece, or "" for the whole, and what is wrong.
+type Objection struct {
+	Piece   string `json:"piece"`
+	Message string `json:"message"`
 }
 
 // Warning is something the maker should know. Code is stable, Message is a plain sentence.

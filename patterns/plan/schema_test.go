@@ -11,6 +11,7 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
 	"understructure/geometry/plane"
+	"understructure/geometry/space"
 	"understructure/patterns/piece"
 )
 
@@ -55,8 +56,10 @@ func full() Plan {
 		Surface: Surface{Heights: []float64{1000, 1010}, Form: []plane.Ring{square, nil}, Target: []plane.Ring{square, nil}, Built: []plane.Ring{square, nil}},
 		Pieces: []piece.Piece{{
 			ID: "W01-front", Count: 1, Layer: 1, Outline: square, Holes: []plane.Ring{square.Reverse()},
-			Marks: []piece.Mark{{Kind: piece.Up, Points: square[:2]}}, Seams: []piece.Seam{{To: "W01-back", Kind: "butt", Length: 100, Points: square[:2]}},
+			Position: []space.Point{{X: 1, Y: 2, Z: 3}},
+			Marks:    []piece.Mark{{Kind: piece.Up, Points: square[:2]}}, Seams: []piece.Seam{{To: "W01-back", Kind: "butt", Length: 100, Points: square[:2]}},
 		}},
+		AsBuilt:  &AsBuilt{Heights: []float64{1000}, Girths: []float64{620}, Objections: []Objection{{"W01-front", "Too long."}}},
 		Warnings: []Warning{{Code: "form-too-big", Level: "bust", Amount: 3, Message: "Too big."}},
 		Taken:    map[string]Value{"garment.bodice.bust_girth": {Value: 850, Source: "taken"}},
 		Stock:    map[string]Value{"mount.paper": {Text: "A4", Source: "habit"}},

@@ -1,6 +1,27 @@
 package plan
 
-import "understructure/geometry/plane"
+import (
+	"fmt"
+
+	"understructure/geometry/plane"
+)
+
+// Refused says why the templates must not be printed; nil where they may. The mount made anew from its
+// pieces decides, not the one that they were cut from.
+func (p Plan) Refused() error {
+	if p.AsBuilt == nil || len(p.AsBuilt.Objections) == 0 {
+		return nil
+	}
+	first := p.AsBuilt.Objections[0]
+	text := first.Message
+	if first.Piece != "" {
+		text = first.Piece + ": " + text
+	}
+	if more := len(p.AsBuilt.Objections) - 1; more > 0 {
+		text += fmt.Sprintf(" (and %d more)", more)
+	}
+	return fmt.Errorf("the templates are not printed, because a mount made from them would not fit: %s", text)
+}
 
 // exact is how truly tapes are built, in millimetres; less than this is not strain.
 const exact = 0.1

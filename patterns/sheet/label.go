@@ -169,6 +169,7 @@ var wording = map[piece.Kind]string{
 	piece.CentreBack:  "centre back",
 	piece.Side:        "side",
 	piece.Feather:     "thin this edge",
+	piece.Step:        "cut square, against the step",
 	piece.Up:          "up",
 }
 
