@@ -173,6 +173,20 @@ func TestWorstPlaces(t *testing.T) {
 	}
 }
 
+// A hill is one place, however broad: its slopes are no places of their own.
+func TestAHillIsOnePlace(t *testing.T) {
+	all := dented(nil)
+	for i := range all {
+		for j := range all[i].Point {
+			far := math.Hypot(float64(i-20), float64(j-section.Front)/2.7)
+			all[i].Point[j] = min(-20+far, 4)
+		}
+	}
+	if got := Worst(all, nil, 9); len(got) != 1 || got[0].Point != -20 {
+		t.Errorf("places on one hill: %+v", got)
+	}
+}
+
 // No two places are neighbours, whatever the mount is like: one that strains all over.
 func TestWorstPlacesLieApart(t *testing.T) {
 	all := dented(nil)

@@ -116,6 +116,26 @@ func TestContourOfAnEllipsoid(t *testing.T) {
 	}
 }
 
+// On its contour a skin is seen edge on: the normal of an ellipsoid, (x/a², y/b², z/c²), is square to the line of sight there.
+func TestContourIsSeenEdgeOn(t *testing.T) {
+	const a, b, c, h = 200.0, 120.0, 400.0, 1200.0
+	s, n := ellipsoid(a, b, c, h)
+	for yaw := unit.Angle(0.05); yaw < 6; yaw += 0.37 {
+		cam := From(yaw, 0.2)
+		right, toward, up := cam.Axes()
+		left, far := cam.AppendContour(nil, nil, s, n)
+		for _, side := range [2][]space.Point{left, far} {
+			for _, q := range side[20:80] {
+				p := right.Mul(q.X).Add(toward.Mul(q.Y)).Add(up.Mul(q.Z))
+				normal := space.Point{X: p.X / (a * a), Y: p.Y / (b * b), Z: (p.Z - h) / (c * c)}.Unit()
+				if off := math.Abs(normal.Dot(toward)); off > 0.002 { // a direction is 0.02 wide
+					t.Fatalf("yaw %.2f: at height %.0f the skin is %.4f off edge on", yaw, p.Z, off)
+				}
+			}
+		}
+	}
+}
+
 // Without pitch a row's contour is its extent, two-lobed rows included.
 func TestContourIsTheExtent(t *testing.T) {
 	var s surface.Surface
