@@ -28,8 +28,8 @@ type Tape struct {
 }
 
 // Painter draws bodies, and keeps what it needs from one picture to the next: once it has drawn
-// one picture it allocates nothing for another of that size. The zero Painter is ready. It is
-// not for two goroutines at once.
+// one picture it allocates nothing for another of that size; who shows two pictures keeps two
+// painters. The zero Painter is ready. It is not for two goroutines at once.
 type Painter struct {
 	sheets [2]*image.RGBA
 	turn   int
