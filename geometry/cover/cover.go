@@ -2,7 +2,7 @@
 //
 // A cover is taut: round every height it touches what stands out and spans the hollows, so its
 // skin is the tape's own outline, height by height. Hollows up and down, such as the waist, it
-// follows, for it is sewn to the shape there.
+// follows, for it is sewn to the shape there. Edges of layers, which are feathered, it bridges.
 // It does not lay panels flat, nor does it know cloth.
 package cover
 
@@ -39,7 +39,7 @@ const columnStep, rowGap = 4, 12.0
 // Over draws a cover, its thickness in mm, over a mount as built, cover included, from
 // height lo to height hi. Every level between them gets a row of its own, where panels can end.
 func Over(built surface.Surface, thickness, lo, hi float64, levels ...float64) Cover {
-	skin := taut(built)
+	skin := eased(taut(built))
 	knots := surface.Rows(lo, hi, math.Inf(1), levels...)
 	rows := []float64{lo - rowGap, lo} // one row beyond each end, so that the ends have their normals
 	for i := 1; i < len(knots); i++ {

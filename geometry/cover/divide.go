@@ -8,17 +8,32 @@ import (
 	"understructure/geometry/padding"
 )
 
-// narrowest is the least number of columns in a panel, and mostPanels how many a zone is
-// divided into at most: more would be patchwork.
-const narrowest, mostPanels = 3 * columnStep, 7
+// mostPanels is how many a zone is divided into at most: more would be patchwork.
+const mostPanels = 7
+
+// narrow is the least number of columns in a panel, and narrower what is tried where that is not enough.
+const narrow, narrower = 3 * columnStep, 2 * columnStep
 
 // Divide cuts a zone into panels that lie flat with no more than the greatest strain given, as
-// far as mostPanels and narrowest let it, and tries to do with few: the panel that strains most
+// far as mostPanels and the least breadth let it, and tries to do with few: the panel that strains most
 // gets the one full seam, upright or at a level, that takes most strain away, until none strains too much;
 // then a seam that turns out to be needless is taken out again. (A dart would not do: round
 // a waist the curvature is negative.)
 func (c Cover) Divide(z padding.Zone, greatest float64) []padding.Zone {
-	d := divider{c, greatest, map[padding.Zone]float64{}}
+	d := divider{c, greatest, narrow, map[padding.Zone]float64{}}
+	zones := d.divided(z)
+	if d.most(zones) <= greatest {
+		return zones
+	}
+	d.narrowest = narrower
+	if finer := d.divided(z); d.most(finer) < d.most(zones) {
+		return finer
+	}
+	return zones
+}
+
+// divided is one try.
+func (d divider) divided(z padding.Zone) []padding.Zone {
 	zones := []padding.Zone{z}
 	for len(zones) < mostPanels {
 		i := d.worst(zones)
@@ -28,6 +43,15 @@ func (c Cover) Divide(z padding.Zone, greatest float64) []padding.Zone {
 		zones = slices.Replace(zones, i, i+1, d.best(zones[i])...)
 	}
 	return d.joined(zones)
+}
+
+// most is the strain of the panel that strains most.
+func (d divider) most(zones []padding.Zone) float64 {
+	most := 0.0
+	for _, z := range zones {
+		most = math.Max(most, d.strain(z))
+	}
+	return most
 }
 
 // worst is the panel that strains most of those that strain too much and can be divided, −1
@@ -45,8 +69,9 @@ func (d divider) worst(zones []padding.Zone) int {
 // divider remembers how much zones strain.
 type divider struct {
 	Cover
-	greatest float64
-	known    map[padding.Zone]float64
+	greatest  float64
+	narrowest int // columns
+	known     map[padding.Zone]float64
 }
 
 // strain is the greatest strain with which a zone lies flat; where that is clearly too much,
@@ -124,22 +149,34 @@ func (c Cover) work(z padding.Zone) float64 {
 	return f.Strain.P95 * f.Strain.P95 * p.Area()
 }
 
-// seams are the ways of dividing a zone in two: at every second column, and at every level.
-func (c Cover) seams(z padding.Zone) [][2]padding.Zone {
+// seams are the ways of dividing a zone in two: upright at every second column, and across.
+func (d divider) seams(z padding.Zone) [][2]padding.Zone {
 	var all [][2]padding.Zone
-	for j := z.From + narrowest; j <= z.To-narrowest; j += columnStep {
+	for j := z.From + d.narrowest; j <= z.To-d.narrowest; j += columnStep {
 		if (j-z.From)%(coarse*columnStep) == 0 {
 			a, b := z, z
 			a.To, b.From = j, j
 			all = append(all, [2]padding.Zone{a, b})
 		}
 	}
-	for _, h := range c.levels {
-		if h > z.Lo+1e-6 && h < z.Hi-1e-6 {
-			a, b := z, z
-			a.Hi, b.Lo = h, h
-			all = append(all, [2]padding.Zone{a, b})
-		}
+	for _, h := range d.heights(z) {
+		a, b := z, z
+		a.Hi, b.Lo = h, h
+		all = append(all, [2]padding.Zone{a, b})
 	}
 	return all
+}
+
+// heights are where a zone may be divided across: at the levels in it, or half way up where it has none.
+func (d divider) heights(z padding.Zone) []float64 {
+	var inside []float64
+	for _, h := range d.levels {
+		if h > z.Lo+1e-6 && h < z.Hi-1e-6 {
+			inside = append(inside, h)
+		}
+	}
+	if rows := d.rows(z, 1); inside == nil && len(rows) > 2*coarse {
+		inside = []float64{d.z[rows[len(rows)/2]]}
+	}
+	return inside
 }

@@ -15,7 +15,7 @@ func (c Cover) Panels(zones []padding.Zone) []padding.Patch {
 	return out
 }
 
-// panel gathers the triangles of a zone, every so many rows and columns; a level is never left out.
+// panel gathers the triangles of a zone, every so many rows and columns; a level is never left out, nor an end.
 func (c Cover) panel(z padding.Zone, every int) padding.Patch {
 	p := padding.Patch{Zone: z}
 	rows, columns := c.rows(z, every), columns(z, every)
@@ -42,7 +42,7 @@ func (c Cover) rows(z padding.Zone, every int) []int {
 		if h < z.Lo-1e-6 || h > z.Hi+1e-6 {
 			continue
 		}
-		if n := len(rows); n == 0 || i-rows[n-1] >= every || c.level(i) {
+		if n := len(rows); n == 0 || i-rows[n-1] >= every || c.level(i) || h > z.Hi-1e-6 {
 			rows = append(rows, i)
 		}
 	}

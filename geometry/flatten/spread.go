@@ -10,7 +10,8 @@ import (
 // exact is the greatest strain below which a patch counts as developable.
 const exact = 1e-7
 
-// spread lays a patch: conformally, then supple, then, unless that is enough, with its strain made even.
+// spread lays a patch: conformally, then supple, then, unless that is enough, with its strain made even. What is to be
+// equally long is made so to the last.
 func (sh sheet) spread(p Patch, rough bool) ([]plane.Point, error) {
 	s := newSolver(sh, p.Points)
 	x, err := sh.conformal(s, p)
@@ -21,7 +22,9 @@ func (sh sheet) spread(p Patch, rough bool) ([]plane.Point, error) {
 	if rough || sh.greatest(x) < exact {
 		return x, nil
 	}
-	return sh.even(s, x), nil
+	x = sh.even(s, x)
+	sh.join(s, x)
+	return x, nil
 }
 
 // slacken takes supple steps as long as each takes half of the energy away, as it does on

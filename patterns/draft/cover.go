@@ -37,20 +37,14 @@ func Cover(ctx context.Context, c cover.Cover, symmetric bool, layer int, lines 
 	}
 	patches := c.Panels(zones)
 	seams := c.Seams(patches)
-	parts := make([]part, len(patches))
-	err = each(ctx, len(parts), func(i int) (err error) {
-		parts[i] = part{layer: layer, thickness: c.Thickness, patch: patches[i]}
-		if parts[i].flat, err = flatten.Lay(patches[i].Mesh, flatten.Options{Keep: seams[i]}); err != nil {
-			return fmt.Errorf("draft: cover, %s: %w", zones[i].Name, err)
-		}
-		return nil
-	})
+	flats, err := laidToSew(ctx, patches, seams)
 	if err != nil {
 		return nil, err
 	}
-	pieces := make([]piece.Piece, len(parts))
+	parts, pieces := make([]part, len(patches)), make([]piece.Piece, len(patches))
 	for i := range parts {
 		p := &parts[i]
+		*p = part{layer: layer, thickness: c.Thickness, patch: patches[i], flat: flats[i]}
 		p.id, p.name = coverName(i, zones)
 		pieces[i] = piece.Piece{
 			ID: p.id, Name: p.name, Material: "cover", Count: 1, Layer: layer, Thickness: c.Thickness,
@@ -62,6 +56,25 @@ func Cover(ctx context.Context, c cover.Cover, symmetric bool, layer int, lines 
 		pieces = both(pieces)
 	}
 	return pieces, nil
+}
+
+// laidToSew lays panels flat, first each as it likes best, then with both edges of every seam as long as suits both.
+func laidToSew(ctx context.Context, patches []padding.Patch, seams [][][]int) ([]flatten.Flat, error) {
+	flats := make([]flatten.Flat, len(patches))
+	lay := func(o func(i int) flatten.Options) error {
+		return each(ctx, len(patches), func(i int) (err error) {
+			if flats[i], err = flatten.Lay(patches[i].Mesh, o(i)); err != nil {
+				return fmt.Errorf("draft: cover, %s: %w", patches[i].Zone.Name, err)
+			}
+			return nil
+		})
+	}
+	if err := lay(func(int) flatten.Options { return flatten.Options{} }); err != nil {
+		return nil, err
+	}
+	lengths := cover.Shared(patches, seams, flats)
+	err := lay(func(i int) flatten.Options { return flatten.Options{Keep: seams[i], Lengths: lengths[i]} })
+	return flats, err
 }
 
 // panels divides the cover, a quarter at a time.
