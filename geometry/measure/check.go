@@ -79,7 +79,7 @@ func (s Sheet) both(a, b Key) (x, y float64, ok bool) {
 	return x, y, okA && okB
 }
 
-// round is the set of keys that describe one section.
+// round is the set of keys that describe one section; "" where no key does.
 type round struct {
 	level                              Level
 	girth, front, left, breadth, depth Key
@@ -87,7 +87,9 @@ type round struct {
 
 var rounds = []round{
 	{Bust, BustGirth, BustFrontArc, BustLeftArc, BustBreadth, BustDepth},
+	{Underbust, UnderbustGirth, "", "", UnderbustBreadth, UnderbustDepth},
 	{Waist, WaistGirth, WaistFrontArc, WaistLeftArc, WaistBreadth, WaistDepth},
+	{HighHip, HighHipGirth, "", "", HighHipBreadth, HighHipDepth},
 	{Hip, HipGirth, HipFrontArc, HipLeftArc, HipBreadth, HipDepth},
 }
 

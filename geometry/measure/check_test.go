@@ -12,9 +12,10 @@ import (
 // (Gordon and others, NATICK/TR-15/007, 2014).
 func plausible() Sheet {
 	return Sheet{
-		NeckBaseGirth: 349, BustGirth: 813, UnderbustGirth: 740, WaistGirth: 687, HighHipGirth: 820, HipGirth: 898,
+		NeckBaseGirth: 349, UnderarmGirth: 800, BustGirth: 813, UnderbustGirth: 740, WaistGirth: 687, HighHipGirth: 820, HipGirth: 898,
 		BustFrontArc: 430, WaistFrontArc: 360, HipFrontArc: 450, BustLeftArc: 406, WaistLeftArc: 343, HipLeftArc: 449,
-		BustBreadth: 245, BustDepth: 204, WaistBreadth: 243, WaistDepth: 167, HipBreadth: 312, HipDepth: 199,
+		BustBreadth: 245, BustDepth: 204, UnderbustBreadth: 240, UnderbustDepth: 175, WaistBreadth: 243, WaistDepth: 167,
+		HighHipBreadth: 275, HighHipDepth: 185, HipBreadth: 312, HipDepth: 199,
 		AcrossFront: 320, AcrossBack: 341, ShoulderLength: 133, ShoulderSlope: 24, ArmscyeGirth: 370,
 		BackWaist: 400, FrontWaist: 340, NeckToBustPoint: 250, BustPointWidth: 180, SideLength: 200,
 		WaistToHighHip: 80, WaistToHip: 170, WaistHeight: 1000, NapeToHem: 1400,
@@ -45,6 +46,8 @@ func TestContradictions(t *testing.T) {
 		{"front arc a quarter", Sheet{BustGirth: 1000, BustBreadth: 300, BustDepth: 250, BustFrontArc: 250, BustLeftArc: 500}, "front-arc-share", BustFrontArc, 100, Sheet{BustFrontArc: 350}},
 		{"left arc too long", Sheet{HipLeftArc: 600}, "left-arc-share", HipLeftArc, 61.2, Sheet{HipLeftArc: 538.8}},
 		{"3-4-5 box round a smaller girth", Sheet{WaistBreadth: 300, WaistDepth: 400}, "girth-below-breadth-and-depth", WaistGirth, 313, Sheet{WaistBreadth: math.NaN(), WaistDepth: math.NaN()}},
+		{"5-12-13 box round a smaller girth", Sheet{UnderbustBreadth: 120, UnderbustDepth: 500}, "girth-below-breadth-and-depth", UnderbustGirth, 288.4, Sheet{UnderbustBreadth: math.NaN(), UnderbustDepth: math.NaN()}},
+		{"high hip box smaller than the girth", Sheet{HighHipBreadth: 200, HighHipDepth: 150}, "girth-above-breadth-and-depth", HighHipGirth, 120, Sheet{HighHipBreadth: math.NaN()}},
 		{"box smaller than the girth", Sheet{HipBreadth: 250, HipDepth: 150}, "girth-above-breadth-and-depth", HipGirth, 98, Sheet{HipBreadth: math.NaN()}},
 		{"hip smaller than waist", Sheet{HipGirth: 680, HighHipGirth: 670, HipFrontArc: 340, HipLeftArc: 340, HipBreadth: 220, HipDepth: 180}, "hip-below-waist", HipGirth, 7, Sheet{HipGirth: 680, WaistGirth: 687}},
 		{"hip smaller than high hip", Sheet{HighHipGirth: 910}, "hip-below-high-hip", HipGirth, 12, Sheet{HighHipGirth: 910}},
@@ -164,7 +167,7 @@ func TestTablesAreComplete(t *testing.T) {
 			seen[m.Key] = true
 		}
 	}
-	if len(Keys) != 32 || len(Skirt) != 6 || len(Sleeve) != 5 {
+	if len(Keys) != 37 || len(Skirt) != 6 || len(Sleeve) != 5 {
 		t.Errorf("tables of %d, %d and %d rows", len(Keys), len(Skirt), len(Sleeve))
 	}
 	for _, v := range []float64{math.NaN(), math.Inf(1), -1} {

@@ -24,6 +24,7 @@ var Keys = []Measure{
 	{WaistGirth, "waist girth", "Round the waist, along the lower edge of the inner waist tape where there is one, to the fastening points.", "girths", "waist girth", 300, 2000, false},
 	{HighHipGirth, "high hip girth", "Level round the top of the hips, about 8 cm below the waist.", "girths", "", 300, 2000, false},
 	{HipGirth, "hip girth", "Level round the fullest part of the hips and seat.", "girths", "hip girth", 300, 2200, false},
+	{UnderarmGirth, "underarm girth", "Level round the chest at the bottom of the armholes, above the fullest part of the bust.", "girths", "", 300, 1800, false},
 	{NeckBaseGirth, "neck base girth", "Round the base of the neck: over the nape, the two neck points and the pit of the throat.", "girths", "neck base girth", 150, 900, false},
 	{ArmscyeGirth, "armscye girth", "Round the armhole along its seam.", "girths", "armscye girth", 100, 1000, false},
 
@@ -38,8 +39,12 @@ var Keys = []Measure{
 	// A convex outline of girth g is at most g/2 broad.
 	{BustBreadth, "bust breadth", "Straight across from side to side at the bust, with callipers or between two set squares.", "breadths and depths", "", 60, 900, false},
 	{BustDepth, "bust depth", "Straight from the fullest front to the back at the bust.", "breadths and depths", "", 50, 900, false},
+	{UnderbustBreadth, "underbust breadth", "Straight across from side to side just below the bust.", "breadths and depths", "", 60, 900, false},
+	{UnderbustDepth, "underbust depth", "Straight from front to back just below the bust.", "breadths and depths", "", 50, 900, false},
 	{WaistBreadth, "waist breadth", "Straight across from side to side at the waist.", "breadths and depths", "", 60, 1000, false},
 	{WaistDepth, "waist depth", "Straight from front to back at the waist.", "breadths and depths", "", 50, 1000, false},
+	{HighHipBreadth, "high hip breadth", "Straight across from side to side at the high hip.", "breadths and depths", "", 60, 1000, false},
+	{HighHipDepth, "high hip depth", "Straight from front to back at the high hip.", "breadths and depths", "", 50, 1000, false},
 	{HipBreadth, "hip breadth", "Straight across from side to side at the hip.", "breadths and depths", "", 60, 1100, false},
 	{HipDepth, "hip depth", "Straight from front to back at the hip.", "breadths and depths", "", 50, 1100, false},
 	{BustPointWidth, "bust point width", "Straight from bust point to bust point.", "breadths and depths", "", 40, 500, false},

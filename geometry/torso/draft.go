@@ -30,11 +30,11 @@ var taped = []struct {
 	level                              measure.Level
 	girth, breadth, depth, front, left measure.Key
 }{
-	{measure.Underarm, "", "", "", "", ""},
+	{measure.Underarm, measure.UnderarmGirth, "", "", "", ""},
 	{measure.Bust, measure.BustGirth, measure.BustBreadth, measure.BustDepth, measure.BustFrontArc, measure.BustLeftArc},
-	{measure.Underbust, measure.UnderbustGirth, "", "", "", ""},
+	{measure.Underbust, measure.UnderbustGirth, measure.UnderbustBreadth, measure.UnderbustDepth, "", ""},
 	{measure.Waist, measure.WaistGirth, measure.WaistBreadth, measure.WaistDepth, measure.WaistFrontArc, measure.WaistLeftArc},
-	{measure.HighHip, measure.HighHipGirth, "", "", "", ""},
+	{measure.HighHip, measure.HighHipGirth, measure.HighHipBreadth, measure.HighHipDepth, "", ""},
 	{measure.Hip, measure.HipGirth, measure.HipBreadth, measure.HipDepth, measure.HipFrontArc, measure.HipLeftArc},
 }
 

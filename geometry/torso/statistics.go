@@ -185,10 +185,9 @@ func (d *draft) drawGirths() {
 	bust, waist := d.sheet[measure.BustGirth], d.sheet[measure.WaistGirth]
 	hip := d.take(measure.HipGirth, d.stats.hip.of(bust), d.stats.sources.girth)
 	d.girth[measure.Bust], d.girth[measure.Waist], d.girth[measure.Hip] = bust, waist, hip
-	for l, k := range map[measure.Level]measure.Key{measure.Underbust: measure.UnderbustGirth, measure.HighHip: measure.HighHipGirth} {
-		c := d.stats.girths[l]
-		d.girth[l] = d.take(k, c[0]*bust+c[1]*waist+c[2]*hip, d.stats.sources.body)
+	for _, t := range taped {
+		if c, ok := d.stats.girths[t.level]; ok {
+			d.girth[t.level] = d.take(t.girth, c[0]*bust+c[1]*waist+c[2]*hip, d.stats.sources.body)
+		}
 	}
-	c := d.stats.girths[measure.Underarm]
-	d.girth[measure.Underarm] = c[0]*bust + c[1]*waist + c[2]*hip
 }

@@ -58,6 +58,34 @@ func TestLengthsComeOutAsTaken(t *testing.T) {
 	}
 }
 
+// Every level below the armscye has readings of its own, and what is taken there is built.
+func TestLevelsBetweenHaveReadings(t *testing.T) {
+	s := measure.Sheet{
+		measure.BustGirth: 820, measure.WaistGirth: 590, measure.BackWaist: 385, measure.UnderarmGirth: 790,
+		measure.UnderbustGirth: 690, measure.UnderbustBreadth: 250, measure.UnderbustDepth: 180,
+		measure.HighHipGirth: 780, measure.HighHipBreadth: 285, measure.HighHipDepth: 195,
+	}
+	f := build(t, s, measure.Woman, 1872)
+	for _, c := range []struct {
+		level                 measure.Level
+		girth, breadth, depth float64
+	}{{measure.Underarm, 790, 0, 0}, {measure.Underbust, 690, 250, 180}, {measure.HighHip, 780, 285, 195}} {
+		l := f.At(c.level)
+		lo, hi := l.Section.Ring().Bounds()
+		if !l.Taken || math.Abs(l.Girth-c.girth) > 0.1 {
+			t.Errorf("%s: girth %.2f, want %.0f", c.level, l.Girth, c.girth)
+		}
+		if c.breadth > 0 && (math.Abs(hi.X-lo.X-c.breadth) > 0.1 || math.Abs(hi.Y-lo.Y-c.depth) > 0.1) {
+			t.Errorf("%s: %.2f by %.2f, want %.0f by %.0f", c.level, hi.X-lo.X, hi.Y-lo.Y, c.breadth, c.depth)
+		}
+	}
+	for k := range s {
+		if d, ok := f.Drawn[k]; ok {
+			t.Errorf("%s was taken, yet drawn: %v", k, d)
+		}
+	}
+}
+
 // A column drawn alone is the stack's own, to the last bit.
 func TestColumnIsTheStacks(t *testing.T) {
 	d, err := newDraft(long, measure.Woman, 1872)
