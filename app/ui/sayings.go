@@ -3,9 +3,12 @@ package ui
 import (
 	"math"
 
+	"fyne.io/fyne/v2/lang"
+
 	"understructure/app/document"
 	"understructure/app/record"
 	"understructure/app/ui/control"
+	"understructure/geometry/unit"
 	"understructure/patterns/plan"
 )
 
@@ -61,14 +64,15 @@ func join(a, b string) string {
 }
 
 // fine is how finely a drawn length is shown, in millimetres: statistics know no better. Thicknesses stay as they are.
-var fine = map[string]float64{"mm": 1, "cm": 1, "in": 2.54}
+var fine = map[string]float64{"mm": 1, "cm": 1, "in": float64(unit.Eighth)}
 
 // measures puts fields, their values and what is said of them together.
 func (s said) measures(fields []document.Field, r record.Record) []control.Measure {
 	var out []control.Measure
+	wide := tooWide(r)
 	for _, f := range fields {
 		m := control.Measure{
-			Key: f.Path, Label: f.Label, Where: f.Where, Group: f.Group,
+			Key: f.Path, Label: lang.L(f.Label), Where: lang.L(f.Where), Group: lang.L(f.Group),
 			Unit: f.Kind.Word(r.Unit), Value: f.Get(r), Hint: s.words[f.Path], Warning: s.warnings[f.Path],
 		}
 		if v, ok := s.drawn[f.Path]; ok {
@@ -76,6 +80,10 @@ func (s said) measures(fields []document.Field, r record.Record) []control.Measu
 				v = math.Round(v/fine[r.Unit]) * fine[r.Unit]
 			}
 			m.Drawn = &v
+		}
+		if f.Repeats() {
+			m.Most = record.MostReadings
+			s.readings(&m, f, r, wide)
 		}
 		out = append(out, m)
 	}

@@ -20,8 +20,16 @@ func newValues(d *document.Document, fields func(record.Record) []document.Field
 	v.list.Read = func(key, text string) (*float64, error) { return v.field(key).Read(text, d.Record().Unit) }
 	v.list.Write = func(key string, x float64) string { return v.field(key).Kind.Format(x, d.Record().Unit) }
 	v.list.OnChanged = func(key string, x *float64) { d.Set(v.field(key), x) }
+	v.list.OnReadings = v.several
 	v.list.OnDone = d.Settle
 	return v
+}
+
+// several takes two or more readings of one measure.
+func (v *values) several(key string, all []float64) {
+	if err := v.doc.SetReadings(v.field(key), all); err != nil {
+		v.doc.Failed(err)
+	}
 }
 
 // show brings the list to the record, and beside each value what the newest plan says of it.

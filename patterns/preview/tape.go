@@ -8,12 +8,12 @@ import (
 	"understructure/patterns/tapes"
 )
 
-// Tape is a square picture of where a tape goes, so many pixels wide, on a ground of one colour.
-func Tape(d tapes.Drawing, pixels int, ink tapes.Ink, ground drawing.Colour) image.Image {
+// Tape is a square picture of where a tape goes, so many pixels wide. Its ground is transparent.
+func Tape(d tapes.Drawing, pixels int, ink tapes.Ink) image.Image {
 	c := newCanvas(pixels, pixels, onScreen)
+	c.gg.SetRGBA(0, 0, 0, 0)
+	c.gg.Clear()
 	side := float64(c.gg.Width()) / onScreen
-	all := drawing.Box{Hi: plane.Point{X: side, Y: side}}
-	c.Fill(all.Corners(), ground)
-	d.Draw(c, all, ink)
+	d.Draw(c, drawing.Box{Hi: plane.Point{X: side, Y: side}}, ink)
 	return c.gg.Image()
 }

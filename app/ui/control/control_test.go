@@ -208,8 +208,8 @@ func TestMeasureListMarkup(t *testing.T) {
 func TestTypingReplacesAndCountsAtOnce(t *testing.T) {
 	l, measures := shownMeasures(t)
 	e := focus(l, "waist")
-	if l.help.Text != "Round the waist." {
-		t.Errorf("help says %q", l.help.Text)
+	if l.foot.help.Text != "Round the waist." {
+		t.Errorf("help says %q", l.foot.help.Text)
 	}
 	test.Type(e, "64.5")
 	if e.Text != "64.5" || *measures[1].Value != 64.5 {

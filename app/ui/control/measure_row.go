@@ -1,8 +1,11 @@
 package control
 
 import (
+	"errors"
+	"strings"
+
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
@@ -11,50 +14,92 @@ import (
 const (
 	nameWidth  = 110
 	entryWidth = 84
-	unitWidth  = 30
+	unitWidth  = 50 // with the mark behind it
+	markWidth  = 24
 )
 
-// measureRow is a label, an entry with its unit, and below them a note when there is something to say.
+// measureRow is a label, an entry with its unit, and below them the readings where they are asked for
+// and a note when there is something to say.
 type measureRow struct {
 	widget.BaseWidget
-	list    *MeasureList
-	measure Measure
-	label   *widget.Label
-	entry   *measureEntry
-	unit    *widget.Label
-	note    *widget.Label
-	err     error
+	list     *MeasureList
+	measure  Measure
+	label    *widget.Label
+	entry    *measureEntry
+	unit     *widget.Label
+	more     *mark
+	readings *readings
+	note     *widget.Label
+	err      error
 }
 
 func newMeasureRow(l *MeasureList, m Measure) *measureRow {
-	r := &measureRow{list: l, measure: m, label: NewName(m.Label), unit: widget.NewLabel(m.Unit), note: widget.NewLabel("")}
-	r.note.Wrapping = fyne.TextWrapWord
-	r.note.SizeName = theme.SizeNameCaptionText
-	r.note.Importance = widget.WarningImportance
-	r.note.Hide()
+	r := &measureRow{list: l, measure: m, label: NewName(m.Label), unit: widget.NewLabel(m.Unit), note: newNote()}
+	r.more = newMark("", r.toggle)
+	r.readings = newReadings(r)
 	r.entry = newMeasureEntry(r)
-	if m.Value != nil {
-		r.entry.SetText(l.Write(m.Key, *m.Value))
-	}
+	r.entry.SetText(r.said())
 	r.entry.OnChanged = r.typed
 	r.ExtendBaseWidget(r)
 	return r
 }
 
+// newNote is what is said below an entry.
+func newNote() *widget.Label {
+	n := widget.NewLabel("")
+	n.Wrapping = fyne.TextWrapWord
+	n.SizeName = theme.SizeNameCaptionText
+	n.Importance = widget.WarningImportance
+	n.Hide()
+	return n
+}
+
+// all are the readings: several, one or none.
+func (m Measure) all() []float64 {
+	switch {
+	case len(m.Readings) > 1:
+		return m.Readings
+	case m.Value != nil:
+		return []float64{*m.Value}
+	}
+	return nil
+}
+
+// said is what the entry says of the value: all readings while they are being typed, else the one that counts.
+func (r *measureRow) said() string {
+	switch {
+	case r.measure.Value == nil:
+		return ""
+	case r.entry.focused && len(r.measure.Readings) > 1:
+		var all []string
+		for _, v := range r.measure.Readings {
+			all = append(all, r.list.Write(r.measure.Key, v))
+		}
+		return strings.Join(all, "; ")
+	}
+	return r.list.Write(r.measure.Key, *r.measure.Value)
+}
+
 // show takes over a value unless the entry already says it, or is being typed in while the value stayed.
 func (r *measureRow) show(m Measure) {
-	before := r.measure.Value
+	before := r.measure
 	r.measure = m
 	r.hint()
-	said, err := r.list.Read(m.Key, r.entry.Text)
-	if err == nil && same(said, m.Value) || r.entry.focused && same(before, m.Value) {
+	if before.Unit != m.Unit {
+		r.readings.fill()
+		r.write()
+		return
+	}
+	r.readings.show()
+	typed, err := r.read(r.entry.Text)
+	if err == nil && alike(typed, m.all()) || r.entry.focused && alike(before.all(), m.all()) {
 		r.tell()
 		return
 	}
 	r.write()
 }
 
-// hint shows the unit, and in an empty entry what is used instead.
+// hint shows the unit, in an empty entry what is used instead, and how often the value was taken.
 func (r *measureRow) hint() {
 	hint := r.measure.Hint
 	if r.measure.Drawn != nil {
@@ -66,26 +111,70 @@ func (r *measureRow) hint() {
 	if r.unit.Text != r.measure.Unit {
 		r.unit.SetText(r.measure.Unit)
 	}
+	r.more.count(r.measure, r.readings.box.Visible())
 }
 
 // write puts the value into the entry.
 func (r *measureRow) write() {
-	text := ""
-	if r.measure.Value != nil {
-		text = r.list.Write(r.measure.Key, *r.measure.Value)
-	}
 	r.err = nil
-	r.entry.OnChanged = nil
-	r.entry.SetText(text)
-	r.entry.OnChanged = r.typed
+	if text := r.said(); r.entry.Text != text {
+		r.entry.OnChanged = nil
+		r.entry.SetText(text)
+		r.entry.OnChanged = r.typed
+	}
 	r.tell()
 }
 
+// read takes what was typed, one reading or several with semicolons between them.
+func (r *measureRow) read(text string) ([]float64, error) {
+	parts := []string{text}
+	if r.measure.Most > 1 && strings.Contains(text, ";") {
+		parts = strings.FieldsFunc(text, func(c rune) bool { return c == ';' })
+	}
+	return r.readAll(parts)
+}
+
+// readAll takes each text as a reading; those that are empty do not count.
+func (r *measureRow) readAll(texts []string) ([]float64, error) {
+	var all []float64
+	for _, text := range texts {
+		if text = strings.TrimSpace(text); text == "" {
+			continue
+		}
+		v, err := r.list.Read(r.measure.Key, text)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, *v)
+	}
+	switch {
+	case len(all) > max(r.measure.Most, 1):
+		return nil, errors.New(lang.L("at most {{.N}} readings can be kept", map[string]any{"N": r.measure.Most}))
+	case len(all) == 0:
+		_, err := r.list.Read(r.measure.Key, "") // whether it can do without
+		return nil, err
+	}
+	return all, nil
+}
+
 func (r *measureRow) typed(text string) {
-	var v *float64
-	if v, r.err = r.list.Read(r.measure.Key, text); r.err == nil {
-		r.measure.Value = v
-		r.list.OnChanged(r.measure.Key, v)
+	if r.measure.Most > 1 && strings.Contains(text, ";") {
+		r.open(true)
+	}
+	r.take(r.read(text))
+}
+
+// take passes on what was typed, unless it cannot be read.
+func (r *measureRow) take(all []float64, err error) {
+	r.err = err
+	switch key := r.measure.Key; {
+	case err != nil:
+	case len(all) > 1:
+		r.list.OnReadings(key, all)
+	case len(all) == 1:
+		r.list.OnChanged(key, &all[0])
+	default:
+		r.list.OnChanged(key, nil)
 	}
 	r.tell()
 }
@@ -93,7 +182,10 @@ func (r *measureRow) typed(text string) {
 // tell shows what is wrong with the entry; while one is still typing, only what was wrong with the value.
 func (r *measureRow) tell() {
 	text := r.measure.Warning
-	if r.err != nil && !r.entry.focused {
+	if r.measure.Wide && !r.readings.box.Visible() {
+		text = strings.TrimPrefix(text+"\n"+r.measure.Spread, "\n")
+	}
+	if r.err != nil && !r.entry.focused && !r.readings.typing() {
 		text = r.err.Error()
 	}
 	if text == r.note.Text && r.note.Visible() == (text != "") {
@@ -101,121 +193,25 @@ func (r *measureRow) tell() {
 	}
 	r.note.SetText(text)
 	r.note.Hidden = text == ""
+	r.resize()
+}
+
+// resize gives the row the room that it now needs.
+func (r *measureRow) resize() {
 	r.Refresh()
 	r.list.box.Refresh()
 }
 
-// same compares two values as finely as they are written.
-func same(a, b *float64) bool {
+// alike compares readings as finely as they are written.
+func alike(a, b []float64) bool {
 	const apart = 0.01 // millimetres: finer than three decimals of an inch
-	return a == nil && b == nil || a != nil && b != nil && *a-*b < apart && *b-*a < apart
-}
-
-// CreateRenderer is for the toolkit.
-func (r *measureRow) CreateRenderer() fyne.WidgetRenderer { return measureRowRenderer{r} }
-
-type measureRowRenderer struct{ *measureRow }
-
-func (r measureRowRenderer) Destroy() {}
-func (r measureRowRenderer) Refresh() { r.Layout(r.Size()) }
-
-func (r measureRowRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.label, r.entry, r.unit, r.note}
-}
-
-func (r measureRowRenderer) MinSize() fyne.Size {
-	size := fyne.NewSize(nameWidth+entryWidth+unitWidth, r.entry.MinSize().Height)
-	if r.note.Visible() {
-		size.Height += r.note.MinSize().Height
+	if len(a) != len(b) {
+		return false
 	}
-	return size
-}
-
-func (r measureRowRenderer) Layout(size fyne.Size) {
-	height := r.entry.MinSize().Height
-	middle := func(o fyne.CanvasObject) float32 { return (height - o.MinSize().Height) / 2 }
-	right := size.Width - unitWidth
-	r.unit.Resize(fyne.NewSize(unitWidth, height))
-	r.unit.Move(fyne.NewPos(right-4, middle(r.unit)))
-	r.entry.Resize(fyne.NewSize(entryWidth, height))
-	r.entry.Move(fyne.NewPos(right-entryWidth, 0))
-	r.label.Resize(fyne.NewSize(right-entryWidth, height))
-	r.label.Move(fyne.NewPos(0, middle(r.label)))
-	r.note.Resize(fyne.NewSize(size.Width, r.note.MinSize().Height))
-	r.note.Move(fyne.NewPos(0, height-4))
-}
-
-// measureEntry is an entry that is selected whole when one comes to it, goes to its neighbour by
-// arrow or Enter, and gives up what was typed by Escape.
-type measureEntry struct {
-	widget.Entry
-	row     *measureRow
-	focused bool
-	came    bool     // by the press of the mouse that is not yet over
-	before  *float64 // when one came to it
-}
-
-func newMeasureEntry(r *measureRow) *measureEntry {
-	e := &measureEntry{row: r}
-	e.ExtendBaseWidget(e)
-	e.OnSubmitted = func(string) { e.step(+1) }
-	return e
-}
-
-// FocusGained shows how the value is taken.
-func (e *measureEntry) FocusGained() {
-	e.Entry.FocusGained()
-	e.focused, e.before = true, e.row.measure.Value
-	e.TypedShortcut(&fyne.ShortcutSelectAll{})
-	e.row.list.help.SetText(e.row.measure.Where)
-	e.row.list.reveal(e.row)
-}
-
-// FocusLost ends the typing: what cannot be read is said so.
-func (e *measureEntry) FocusLost() {
-	e.Entry.FocusLost()
-	e.focused = false
-	e.row.list.help.SetText(idle)
-	e.row.list.OnDone()
-	if e.row.err == nil {
-		e.row.write()
+	for i := range a {
+		if d := a[i] - b[i]; !(d < apart && d > -apart) {
+			return false
+		}
 	}
-	e.row.tell()
-}
-
-// MouseDown remembers whether one comes to the entry only now.
-func (e *measureEntry) MouseDown(ev *desktop.MouseEvent) {
-	e.came = !e.focused
-	e.Entry.MouseDown(ev)
-}
-
-// Tapped selects the whole where one has just come; the next tap puts the cursor.
-func (e *measureEntry) Tapped(ev *fyne.PointEvent) {
-	e.Entry.Tapped(ev)
-	if e.came {
-		e.came = false
-		e.TypedShortcut(&fyne.ShortcutSelectAll{})
-	}
-}
-
-// TypedKey handles the keys that lead out of the entry.
-func (e *measureEntry) TypedKey(ev *fyne.KeyEvent) {
-	switch ev.Name {
-	case fyne.KeyUp:
-		e.step(-1)
-	case fyne.KeyDown:
-		e.step(+1)
-	case fyne.KeyEscape:
-		e.row.measure.Value = e.before
-		e.row.list.OnChanged(e.row.measure.Key, e.before)
-		e.row.write()
-	default:
-		e.Entry.TypedKey(ev)
-	}
-}
-
-func (e *measureEntry) step(by int) {
-	if c := fyne.CurrentApp().Driver().CanvasForObject(e); c != nil {
-		c.Focus(e.row.list.next(e.row, by).entry)
-	}
+	return true
 }

@@ -1,52 +1,54 @@
 package control
 
 import (
+	"image"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
 // Measure is one value that can be typed.
 type Measure struct {
-	Key     string
-	Label   string
-	Where   string // one sentence on how it is taken
-	Group   string
-	Unit    string
-	Value   *float64 // nil: not taken
-	Drawn   *float64 // what statistics say instead; nil: nothing is said
-	Hint    string   // what an empty entry says where that is not one number
-	Warning string
+	Key      string
+	Label    string
+	Where    string // one sentence on how it is taken
+	Group    string
+	Unit     string
+	Value    *float64  // nil: not taken
+	Most     int       // how many readings can be kept; below two it is taken once
+	Readings []float64 // all readings, in the order taken, where it was; Value is the one that counts
+	Spread   string    // how far the readings lie apart, in words
+	Wide     bool      // whether that is too far
+	Drawn    *float64  // what statistics say instead; nil: nothing is said
+	Hint     string    // what an empty entry says where that is not one number
+	Warning  string
 }
 
 // MeasureList shows values in groups, one entry each. A value counts as soon as it is typed and
 // can be read; an empty entry is a value not taken.
 type MeasureList struct {
 	widget.BaseWidget
-	Read      func(key, text string) (*float64, error) // the error is shown beside the entry
-	Write     func(key string, v float64) string
-	OnChanged func(key string, v *float64)
-	OnDone    func()            // the entry was left
-	Head      fyne.CanvasObject // above the values, scrolled with them; may be nil
+	Read       func(key, text string) (*float64, error) // the error is shown beside the entry
+	Write      func(key string, v float64) string
+	OnChanged  func(key string, v *float64)
+	OnReadings func(key string, all []float64)                 // two or more readings of a value that repeats
+	OnDone     func()                                          // the entry was left
+	Head       fyne.CanvasObject                               // above the values, scrolled with them; may be nil
+	Draw       func(key string, width, height int) image.Image // shows how a value is taken, "" is none; nil: nothing is drawn
 
 	rows   []*measureRow
 	box    *fyne.Container
 	scroll *container.Scroll
-	help   *widget.Label
+	foot   *measureFoot
 }
-
-// idle is said while no entry is being typed in.
-const idle = "Leave empty what was not taken. A grey value is drawn from statistics, or is the usual choice."
 
 // NewMeasureList returns an empty list.
 func NewMeasureList() *MeasureList {
 	l := &MeasureList{
-		OnChanged: func(string, *float64) {}, OnDone: func() {},
-		box: container.NewVBox(), help: widget.NewLabel(idle),
+		OnChanged: func(string, *float64) {}, OnReadings: func(string, []float64) {}, OnDone: func() {},
+		box: container.NewVBox(), foot: newMeasureFoot(),
 	}
-	l.help.Wrapping = fyne.TextWrapWord
-	l.help.SizeName = theme.SizeNameCaptionText
 	l.scroll = container.NewVScroll(l.box)
 	l.ExtendBaseWidget(l)
 	return l
@@ -65,22 +67,36 @@ func (l *MeasureList) Fill(measures []Measure) {
 
 // Entry returns the entry of a key, nil when the list has none.
 func (l *MeasureList) Entry(key string) *widget.Entry {
-	for _, r := range l.rows {
-		if r.measure.Key == key {
-			return &r.entry.Entry
-		}
+	if r := l.row(key); r != nil {
+		return &r.entry.Entry
 	}
 	return nil
 }
 
+// Focus gives the entry of a key the keys, and reports whether the list has it.
+func (l *MeasureList) Focus(key string) bool {
+	r := l.row(key)
+	if r != nil {
+		r.focus(r.entry)
+	}
+	return r != nil
+}
+
 // Note returns what is shown beside the entry of a key.
 func (l *MeasureList) Note(key string) string {
-	for _, r := range l.rows {
-		if r.measure.Key == key && r.note.Visible() {
-			return r.note.Text
-		}
+	if r := l.row(key); r != nil && r.note.Visible() {
+		return r.note.Text
 	}
 	return ""
+}
+
+func (l *MeasureList) row(key string) *measureRow {
+	for _, r := range l.rows {
+		if r.measure.Key == key {
+			return r
+		}
+	}
+	return nil
 }
 
 func (l *MeasureList) same(measures []Measure) bool {
@@ -139,10 +155,6 @@ func (l *MeasureList) reveal(r *measureRow) {
 
 // CreateRenderer is for the toolkit.
 func (l *MeasureList) CreateRenderer() fyne.WidgetRenderer {
-	foot := container.NewVScroll(l.help) // keeps its height whatever the help says
-	foot.SetMinSize(fyne.NewSize(0, helpHeight))
-	return widget.NewSimpleRenderer(container.NewBorder(nil, container.NewVBox(widget.NewSeparator(), foot), nil, nil, l.scroll))
+	foot := container.NewVBox(widget.NewSeparator(), l.foot.box(l.Draw))
+	return widget.NewSimpleRenderer(container.NewBorder(nil, foot, nil, nil, l.scroll))
 }
-
-// helpHeight holds three lines of small text.
-const helpHeight = 64
