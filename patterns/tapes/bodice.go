@@ -7,7 +7,7 @@ import (
 
 // onBodice are the drawings of a bodice, or of a bare form.
 var onBodice = map[measure.Key]func(figure) Drawing{
-	"underarm_girth":       girth(underarmAt + 1),
+	measure.UnderarmGirth:  girth(underarmAt + 1),
 	measure.BustGirth:      girth(bustAt),
 	measure.UnderbustGirth: girth(underbustAt),
 	measure.WaistGirth:     girth(waistAt),
@@ -28,16 +28,16 @@ var onBodice = map[measure.Key]func(figure) Drawing{
 	measure.WaistLeftArc:  leftArc(waistAt),
 	measure.HipLeftArc:    leftArc(hipAt),
 
-	measure.BustBreadth:  breadth(bustAt),
-	measure.BustDepth:    depth(bustAt),
-	"underbust_breadth":  breadth(underbustAt),
-	"underbust_depth":    depth(underbustAt),
-	measure.WaistBreadth: breadth(waistAt),
-	measure.WaistDepth:   depth(waistAt),
-	"high_hip_breadth":   breadth(highHipAt),
-	"high_hip_depth":     depth(highHipAt),
-	measure.HipBreadth:   breadth(hipAt),
-	measure.HipDepth:     depth(hipAt),
+	measure.BustBreadth:      breadth(bustAt),
+	measure.BustDepth:        depth(bustAt),
+	measure.UnderbustBreadth: breadth(underbustAt),
+	measure.UnderbustDepth:   depth(underbustAt),
+	measure.WaistBreadth:     breadth(waistAt),
+	measure.WaistDepth:       depth(waistAt),
+	measure.HighHipBreadth:   breadth(highHipAt),
+	measure.HighHipDepth:     depth(highHipAt),
+	measure.HipBreadth:       breadth(hipAt),
+	measure.HipDepth:         depth(hipAt),
 	measure.BustPointWidth: func(f figure) Drawing {
 		return Drawing{garment: f.front()}.between(through(-f.bustPoint, bustAt, f.bustPoint, bustAt))
 	},

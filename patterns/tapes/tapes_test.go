@@ -56,6 +56,19 @@ func TestEveryMeasureHasATapeWithinTheFrame(t *testing.T) {
 	})
 }
 
+func TestNothingIsDrawnThatIsNotAskedFor(t *testing.T) {
+	for _, c := range []struct {
+		drawn map[measure.Key]func(figure) Drawing
+		table []measure.Measure
+	}{{onBodice, measure.Keys}, {onSkirt, measure.Skirt}, {onSleeve, measure.Sleeve}} {
+		for k := range c.drawn {
+			if _, ok := measure.Find(c.table, k); !ok {
+				t.Errorf("%s is drawn and not asked for", k)
+			}
+		}
+	}
+}
+
 // far is how far the point of one path that is farthest from another lies from it.
 func far(a, b [][]plane.Point) float64 {
 	most := 0.0
@@ -139,7 +152,7 @@ func TestTapesLieWhereTheySay(t *testing.T) {
 		lo, hi := path(k).Bounds()
 		return lo.Lerp(hi, 0.5)
 	}
-	down := []measure.Key{measure.NeckBaseGirth, measure.BustGirth, measure.UnderbustGirth, measure.WaistGirth, measure.HighHipGirth, measure.HipGirth}
+	down := []measure.Key{measure.NeckBaseGirth, measure.UnderarmGirth, measure.BustGirth, measure.UnderbustGirth, measure.WaistGirth, measure.HighHipGirth, measure.HipGirth}
 	for i := 1; i < len(down); i++ {
 		if middle(down[i]).Y >= middle(down[i-1]).Y {
 			t.Errorf("%s does not lie below %s", down[i], down[i-1])
