@@ -6,9 +6,11 @@ import (
 	"io"
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
+	"syscall"
 	"testing"
 )
 
@@ -26,12 +28,12 @@ func put(dir string, files ...File) error {
 func holds(t *testing.T, dir string, want ...string) {
 	t.Helper()
 	var got []string
-	err := filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
+	err := filepath.WalkDir(dir, func(at string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() || d.Name() == manifest {
 			return err
 		}
-		b, err := os.ReadFile(path)
-		name, _ := filepath.Rel(dir, path)
+		b, err := os.ReadFile(at)
+		name, _ := filepath.Rel(dir, at)
 		got = append(got, filepath.ToSlash(name)+" "+string(b))
 		return err
 	})
@@ -81,6 +83,37 @@ func TestWhatFailsChangesNothing(t *testing.T) {
 	holds(t, dir, "old.csv o", "plan.json 1")
 }
 
+// A file that is gone before it is moved in stands for any that cannot be moved; all others must come back.
+func TestAFileThatCannotBeMovedInBringsTheOthersBack(t *testing.T) {
+	dir := t.TempDir()
+	if err := put(dir, file("a.csv", "1"), file("old.csv", "o"), file("svg/B.svg", "b")); err != nil {
+		t.Fatal(err)
+	}
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer root.Close()
+	s := &shelf{root: root, ours: []string{"a.csv", "old.csv", "svg/B.svg"}}
+	names := []string{"a.csv", "plan.json", "svg/B.svg"}
+	for _, gone := range names {
+		files := []File{file("a.csv", "2"), file("plan.json", "2"), file("svg/B.svg", "bb")}
+		if err := s.stage(context.Background(), files, func(float64) {}); err != nil {
+			t.Fatal(err)
+		}
+		if err := root.Remove(path.Join(staging, gone)); err != nil {
+			t.Fatal(err)
+		}
+		if err := s.exchange(names); !errors.Is(err, fs.ErrNotExist) {
+			t.Errorf("without %s: %v", gone, err)
+		}
+		if err := s.sweep(); err != nil {
+			t.Fatal(err)
+		}
+		holds(t, dir, "a.csv 1", "old.csv o", "svg/B.svg b")
+	}
+}
+
 func TestRemainsOfAKilledRunAreSweptAway(t *testing.T) {
 	dir := t.TempDir()
 	if err := os.MkdirAll(filepath.Join(dir, staging, "svg"), 0o755); err != nil {
@@ -92,6 +125,41 @@ func TestRemainsOfAKilledRunAreSweptAway(t *testing.T) {
 	holds(t, dir, "plan.json 1")
 	if _, err := os.Stat(filepath.Join(dir, staging)); !errors.Is(err, fs.ErrNotExist) {
 		t.Errorf("the hidden folder stays: %v", err)
+	}
+}
+
+func TestAFailedRunLeavesNoFolder(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "new")
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	if err := Put(ctx, dir, []File{file("a", "a")}, func(float64) {}); !errors.Is(err, context.Canceled) {
+		t.Errorf("got %v", err)
+	}
+	full := File{"templates.pdf", func(io.Writer) error { return &fs.PathError{Op: "write", Path: "x", Err: syscall.ENOSPC} }}
+	if err := put(dir, file("a", "a"), full); !errors.Is(err, ErrFull) {
+		t.Errorf("got %v", err)
+	}
+	if _, err := os.Stat(dir); !errors.Is(err, fs.ErrNotExist) {
+		t.Errorf("a folder stays: %v", err)
+	}
+}
+
+func TestWhatIsBeingWrittenStopsWhenItIsCalledOff(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	written := 0
+	long := File{"long", func(w io.Writer) error {
+		for range 1000 {
+			if _, err := io.WriteString(w, "x"); err != nil {
+				return err
+			}
+			if written++; written == 3 {
+				cancel()
+			}
+		}
+		return nil
+	}}
+	if err := Put(ctx, t.TempDir(), []File{long}, func(float64) {}); !errors.Is(err, context.Canceled) || written != 3 {
+		t.Errorf("%v after %d writes, want 3", err, written)
 	}
 }
 

@@ -17,21 +17,57 @@ import (
 // svg/ID.svg for every piece, record.pdf and materials.csv. See Put for what happens to files
 // that are there already. done may be called often, with the share that is written.
 func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction float64)) error {
-	files, err := made(p)
+	files, err := made(ctx, p)
 	if err != nil {
 		return err
 	}
 	return Put(ctx, dir, files, done)
 }
 
+// Pages lays the pieces of a plan on its paper. It returns at once when ctx ends.
+func Pages(ctx context.Context, p plan.Plan) ([]sheet.Page, error) {
+	type laid struct {
+		pages []sheet.Page
+		err   error
+	}
+	out := make(chan laid, 1)
+	go func() {
+		pages, err := sheet.Lay(p)
+		out <- laid{pages, err}
+	}()
+	select {
+	case <-ctx.Done():
+		return nil, ctx.Err()
+	case l := <-out:
+		return l.pages, l.err
+	}
+}
+
+// Templates writes pages of a plan as the PDF that is printed, unless the plan must not be. It stops
+// between two pages when ctx ends.
+func Templates(ctx context.Context, w io.Writer, p plan.Plan, pages []sheet.Page) error {
+	if err := p.Refused(); err != nil {
+		return err
+	}
+	b := vector.NewBook(meta(p, "templates"))
+	for _, pg := range pages {
+		if err := ctx.Err(); err != nil {
+			return err
+		}
+		b.Page(pg.Width, pg.Height)
+		pg.Draw(b)
+	}
+	return b.Write(w)
+}
+
 // safe is what every file system takes as a name and no shell as anything else.
 var safe = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9._-]{0,99}$`)
 
-func made(p plan.Plan) ([]File, error) {
+func made(ctx context.Context, p plan.Plan) ([]File, error) {
 	if err := p.Refused(); err != nil {
 		return nil, err
 	}
-	pages, err := sheet.Lay(p)
+	pages, err := Pages(ctx, p)
 	if err != nil {
 		return nil, err
 	}
@@ -41,7 +77,7 @@ func made(p plan.Plan) ([]File, error) {
 		{"materials.csv", func(w io.Writer) error { return report.Materials(w, p) }},
 	}
 	if len(pages) > 0 { // a form that is too big everywhere gets no wadding, and paper without a page is no file
-		files = append(files, File{"templates.pdf", func(w io.Writer) error { return vector.PDF(w, pages, meta(p, "templates")) }})
+		files = append(files, File{"templates.pdf", func(w io.Writer) error { return Templates(ctx, w, p, pages) }})
 	}
 	for _, pc := range p.Pieces {
 		if !safe.MatchString(pc.ID) {

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"errors"
+	"io"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -13,6 +15,8 @@ import (
 	"understructure/geometry/plane"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
+	"understructure/patterns/plantest"
+	"understructure/patterns/vector"
 )
 
 func small() plan.Plan {
@@ -38,6 +42,41 @@ func TestWriteMakesEveryFileTheSameEveryTime(t *testing.T) {
 		if errA != nil || errB != nil || len(a) == 0 || !bytes.Equal(a, b) {
 			t.Errorf("%s: %v, %v, %d and %d bytes", name, errA, errB, len(a), len(b))
 		}
+	}
+}
+
+// What is printed is what is written, page by page.
+func TestTemplatesAreThePages(t *testing.T) {
+	p := plantest.Plan()
+	pages, err := Pages(context.Background(), p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var alone, all bytes.Buffer
+	if err := errors.Join(Templates(context.Background(), &alone, p, pages), vector.PDF(&all, pages, meta(p, "templates"))); err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Equal(alone.Bytes(), all.Bytes()) {
+		t.Error("the PDF to print is not the PDF of the pages")
+	}
+	if n := bytes.Count(alone.Bytes(), []byte("/Type /Page\n")); n != len(pages) {
+		t.Errorf("%d pages in the PDF, want %d", n, len(pages))
+	}
+}
+
+func TestPagesAndTemplatesCanBeCalledOff(t *testing.T) {
+	p := plantest.Plan()
+	pages, err := Pages(context.Background(), p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	if _, err := Pages(ctx, p); !errors.Is(err, context.Canceled) {
+		t.Errorf("pages: %v", err)
+	}
+	if err := Templates(ctx, io.Discard, p, pages); !errors.Is(err, context.Canceled) {
+		t.Errorf("templates: %v", err)
 	}
 }
 
