@@ -127,10 +127,21 @@ func (s *solver) stack(bias, slope, φ float64) float64 {
 		case inside <= -half:
 			return d
 		default:
-			d += τ * (0.5 + inside/(2*half))
+			d = climb(d, τ, 0.5+inside/(2*half), slope)
 		}
 	}
 	return d
+}
+
+// climb adds a share of a sheet below d of wadding that climbs over its feathered edge: leaning there, and
+// as thick as ever across its own skin, that reaches farther along the normal.
+func climb(d, τ, share, slope float64) float64 {
+	if slope > ledge {
+		return d + τ*share // cut square at a step of the core, where nothing climbs
+	}
+	const steep = 4 // the lean is full but for a quarter of the feather at either end, where it begins
+	lean := min(1, steep*min(share, 1-share)) * (math.Hypot(1, τ/(2*EdgeHalf)) - 1)
+	return d*(1+lean) + τ*share
 }
 
 // wadding is the wadding at a place, mm.
@@ -144,7 +155,7 @@ func (s *solver) wadding(i, j int) float64 {
 	d, φ := 0.0, s.rounding(i, j)
 	for k, τ := range s.seq {
 		if !s.left[k][i][j] {
-			d += τ * s.share(k, i, j, φ)
+			d = climb(d, τ, s.share(k, i, j, φ), s.slope[i][j])
 		}
 	}
 	return d
