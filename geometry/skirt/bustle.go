@@ -108,12 +108,14 @@ type HalfHoop struct {
 // Arc is the length of the steel's curve.
 func (h HalfHoop) Arc() float64 { return ArcOver(h.Strap, h.Rise) }
 
-// at is a point of the curve, t from 0 at the left end, seen from behind, to 1 at the right.
-func (h HalfHoop) at(t float64) space.Point {
+// half is the angle from the middle of the curve to either end.
+func (h HalfHoop) half() float64 { return 2 * math.Atan(2*h.Rise/h.Strap) }
+
+// at is the point of the curve that faces the angle θ from straight back, to the figure's right; beyond the ends it is the end.
+func (h HalfHoop) at(θ float64) space.Point {
 	radius := (h.Strap*h.Strap/4 + h.Rise*h.Rise) / (2 * h.Rise)
-	half := 2 * math.Atan(2*h.Rise/h.Strap)
-	sin, cos := math.Sincos(half * (2*t - 1))
-	return space.Point{X: radius * sin, Y: -h.Back - h.Rise + radius - radius*cos, Z: h.Height}
+	sin, cos := math.Sincos(math.Max(-h.half(), math.Min(h.half(), θ)))
+	return space.Point{X: radius * sin, Y: -h.Back - h.Rise + radius*(1-cos), Z: h.Height}
 }
 
 // The frame of a bustle of about 1885 (University of New Hampshire, Bowen collection 905): 711
@@ -168,21 +170,32 @@ func (s Skirt) halfHoop(z float64) (HalfHoop, bool) {
 func (h HalfHoop) in(skirt section.Section) bool {
 	ring := skirt.Ring()
 	for i := range 65 {
-		if p := h.at(float64(i) / 64); !ring.Contains(plane.Point{X: p.X, Y: p.Y}) {
+		if p := h.at(h.half() * (float64(i)/32 - 1)); !ring.Contains(plane.Point{X: p.X, Y: p.Y}) {
 			return false
 		}
 	}
 	return true
 }
 
-// FrameStrip lays the cloth between two half hoops flat, the upper given first. Each side is divided evenly, so
-// the cloth twists a little where they differ; the strip says how much.
+// FrameStrip lays the cloth between two half hoops flat, the upper given first. It joins them where
+// they face the same way, and the farther ends of the longer to the end of the other, so it is exact.
 func FrameStrip(upper, lower HalfHoop) (Strip, error) {
-	const n = 96
+	const n = 384
+	most := math.Max(upper.half(), lower.half())
 	var above, below []space.Point
 	for i := range n + 1 {
-		t := float64(i) / n
-		above, below = append(above, upper.at(t)), append(below, lower.at(t))
+		θ := most * (2*float64(i)/n - 1)
+		above, below = append(above, upper.at(θ)), append(below, lower.at(θ))
 	}
 	return LayStrip(below, above)
+}
+
+// FrameTop lays the cloth from the waist to the first half hoop flat: as wide as the half hoop, and
+// gathered to the strap's width at the waist.
+func FrameTop(h HalfHoop) Strip {
+	wide, deep := h.Arc(), math.Hypot(h.Rise, h.Height)
+	return Strip{
+		Lower: []plane.Point{{X: -wide / 2}, {}, {X: wide / 2}},
+		Upper: []plane.Point{{X: -wide / 2, Y: deep}, {Y: deep}, {X: wide / 2, Y: deep}},
+	}
 }

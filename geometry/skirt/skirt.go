@@ -116,6 +116,12 @@ func (s Skirt) seen(k int) plane.Ring {
 	return r
 }
 
+// Waist is the mount's own outline at the waist, as an oval of the same tape.
+func (s Skirt) Waist() Oval { return about(s.body.Waist) }
+
+// Hip is the same at the hip, or at the waist where no hip is known.
+func (s Skirt) Hip() Oval { return about(s.body.at(s.body.HipDepth)) }
+
 // Lowest is the height down to which the skirt goes all the way round, from the waist up, mm: below 0.
 func (s Skirt) Lowest() float64 {
 	z := math.Inf(-1)

@@ -78,11 +78,20 @@ func (s Strip) upright() Strip {
 	return s
 }
 
-// Outline is the strip's edge, counter-clockwise from the lower left corner.
+// Outline is the strip's edge, counter-clockwise from the lower left corner, without corners
+// that lie on the one before.
 func (s Strip) Outline() plane.Ring {
-	out := append(plane.Ring(nil), s.Lower...)
+	var out plane.Ring
+	add := func(p plane.Point) {
+		if len(out) == 0 || out[len(out)-1].Dist(p) > 1e-9 {
+			out = append(out, p)
+		}
+	}
+	for _, p := range s.Lower {
+		add(p)
+	}
 	for i := len(s.Upper) - 1; i >= 0; i-- {
-		out = append(out, s.Upper[i])
+		add(s.Upper[i])
 	}
 	return out
 }

@@ -81,11 +81,11 @@ func TestFrame(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if upper, lower := curve.Length(strip.Upper), curve.Length(strip.Lower); math.Abs(upper-hoops[i-1].Arc()) > 0.1 || math.Abs(lower-h.Arc()) > 0.1 {
+		if upper, lower := curve.Length(strip.Upper), curve.Length(strip.Lower); math.Abs(upper-hoops[i-1].Arc()) > 0.05 || math.Abs(lower-h.Arc()) > 0.05 {
 			t.Errorf("strip %d: %.2f and %.2f, hoops %.2f and %.2f", i, upper, lower, hoops[i-1].Arc(), h.Arc())
 		}
-		if strip.Strain > 0.01 {
-			t.Errorf("strip %d strains by %.4f", i, strip.Strain)
+		if strip.Strain > 1e-5 {
+			t.Errorf("strip %d strains by %.3g", i, strip.Strain)
 		}
 	}
 	tube := hung(t, Garment{Readings: readings(62, 100, 105, 70, 70, 70)}, torso(), Wish{Gap: 300})
