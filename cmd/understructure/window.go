@@ -38,7 +38,7 @@ func openWindow(path string) error {
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
 	w, err := newWindow(a, ui.Options{
 		Version: version, Terms: terms,
-		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.Load, Save: record.Save, Scratch: scratch()},
+		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.Load, Save: record.Save, Draft: record.SaveDraft, Recall: record.LoadDraft, Scratch: scratch()},
 		File:   path,
 		Demos:  demos,
 		Export: export,
