@@ -201,7 +201,7 @@ func equalSeams(t *testing.T, c Cover, zones []padding.Zone, most float64) {
 		if len(l) != 2 {
 			t.Fatalf("%d edges from %v to %v, want two", len(l), ends[0], ends[1])
 		}
-		near(t, "one edge of a seam over the other", l[0]/l[1], 1, 0.0005)
+		near(t, "one edge of a seam over the other", l[0]/l[1], 1, 1e-6)
 	}
 }
 

@@ -1,6 +1,7 @@
 package cover
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -167,6 +168,9 @@ func (d divider) seams(z padding.Zone) [][2]padding.Zone {
 	return all
 }
 
+// tallEnough is how tall a zone must be to be worth dividing between levels, mm.
+const tallEnough = 60.0
+
 // heights are where a zone may be divided across: at the levels in it, or half way up where it has none.
 func (d divider) heights(z padding.Zone) []float64 {
 	var inside []float64
@@ -175,8 +179,10 @@ func (d divider) heights(z padding.Zone) []float64 {
 			inside = append(inside, h)
 		}
 	}
-	if rows := d.rows(z, 1); inside == nil && len(rows) > 2*coarse {
-		inside = []float64{d.z[rows[len(rows)/2]]}
+	if inside != nil || z.Hi-z.Lo < tallEnough {
+		return inside
 	}
-	return inside
+	middle := (z.Lo + z.Hi) / 2
+	best := slices.MinFunc(d.rows(z, 1), func(i, j int) int { return cmp.Compare(math.Abs(d.z[i]-middle), math.Abs(d.z[j]-middle)) })
+	return []float64{d.z[best]}
 }

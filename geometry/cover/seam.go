@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"understructure/geometry/flatten"
 	"understructure/geometry/padding"
 )
 
@@ -63,29 +62,5 @@ func runs(p padding.Patch, sewn func([2]int) bool, held map[padding.Key]bool) []
 		}
 		out = append(out, []int{e[0], e[1]})
 	}
-	return out
-}
-
-// Shared returns, for every run of every panel's seams, the length in which both its edges are to be laid: the mean
-// of those that they have when every panel lies as it likes best. seams are those of Seams, free the panels laid without.
-func Shared(panels []padding.Patch, seams [][][]int, free []flatten.Flat) [][]float64 {
-	sum, count := map[[3]padding.Key]float64{}, map[[3]padding.Key]float64{}
-	each := func(do func(i int, name [3]padding.Key, run []int)) {
-		for i, p := range panels {
-			for _, run := range seams[i] {
-				ends := named(p, [2]int{run[0], run[len(run)-1]})
-				first := named(p, [2]int{run[1], run[len(run)-2]}) // two runs may have the same ends
-				do(i, [3]padding.Key{ends[0], ends[1], first[0]}, run)
-			}
-		}
-	}
-	each(func(i int, name [3]padding.Key, run []int) {
-		for v := 1; v < len(run); v++ {
-			sum[name] += free[i].Points[run[v]].Dist(free[i].Points[run[v-1]])
-		}
-		count[name]++
-	})
-	out := make([][]float64, len(panels))
-	each(func(i int, name [3]padding.Key, _ []int) { out[i] = append(out[i], sum[name]/count[name]) })
 	return out
 }

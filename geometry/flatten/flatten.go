@@ -56,11 +56,6 @@ type Options struct {
 	// sharing an edge, that are to be as long on the flat piece as on the surface: two pieces sewn together
 	// along such a run fit exactly. A patch with Keep gets no darts.
 	Keep [][]int
-
-	// Lengths are what the runs in Keep are to measure instead, in their order, mm: where two pieces that
-	// are sewn together would both rather be longer or shorter than the surface, there is less strain in a length
-	// that suits both. nil keeps them as on the surface.
-	Lengths []float64
 }
 
 // Lay lays p in the plane.
@@ -81,12 +76,8 @@ func Lay(p Patch, o Options) (Flat, error) {
 	if err != nil {
 		return Flat{}, err
 	}
-	for i, run := range o.Keep {
-		k := tie{more: run, by: p.length(run)}
-		if o.Lengths != nil {
-			k.by = o.Lengths[i]
-		}
-		c.kept = append(c.kept, k)
+	for _, run := range o.Keep {
+		c.kept = append(c.kept, tie{more: run, by: p.length(run)})
 		o.MaxDarts = 0 // a slit would give the vertices of a run other names
 	}
 	c.rough = o.Rough

@@ -24,7 +24,7 @@ func TestKeptRunsKeepTheirLength(t *testing.T) {
 	stretched := 0.0
 	for _, run := range keep {
 		want := p.length(run)
-		near(t, "kept run", length(kept.Points, run)/want, 1, 1e-4)
+		near(t, "kept run", length(kept.Points, run)/want, 1, 1e-7)
 		stretched = max(stretched, length(free.Points, run)/want-1)
 	}
 	if stretched < 0.002 {

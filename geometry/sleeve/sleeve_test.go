@@ -170,7 +170,7 @@ func TestSewnArms(t *testing.T) {
 		a := mustArm(t, s, Options{Ease: 12, Short: 10, Bend: MostBend * rng.Float64()})
 		w := mustSewn(t, a)
 		for _, edge := range []string{FrontSeam, BackSeam, HeadFront, HeadBack} {
-			near(t, edge, curve.Length(w.Over.Edge(edge))/curve.Length(w.Under.Edge(edge)), 1, 5e-4)
+			near(t, edge, curve.Length(w.Over.Edge(edge))/curve.Length(w.Under.Edge(edge)), 1, 1e-6)
 		}
 		for _, edge := range []string{OverEnd, UnderEnd} {
 			piece := w.Over

@@ -58,22 +58,15 @@ func Cover(ctx context.Context, c cover.Cover, symmetric bool, layer int, lines 
 	return pieces, nil
 }
 
-// laidToSew lays panels flat, first each as it likes best, then with both edges of every seam as long as suits both.
+// laidToSew lays panels flat with every seam as long as its line on the mount.
 func laidToSew(ctx context.Context, patches []padding.Patch, seams [][][]int) ([]flatten.Flat, error) {
 	flats := make([]flatten.Flat, len(patches))
-	lay := func(o func(i int) flatten.Options) error {
-		return each(ctx, len(patches), func(i int) (err error) {
-			if flats[i], err = flatten.Lay(patches[i].Mesh, o(i)); err != nil {
-				return fmt.Errorf("draft: cover, %s: %w", patches[i].Zone.Name, err)
-			}
-			return nil
-		})
-	}
-	if err := lay(func(int) flatten.Options { return flatten.Options{} }); err != nil {
-		return nil, err
-	}
-	lengths := cover.Shared(patches, seams, flats)
-	err := lay(func(i int) flatten.Options { return flatten.Options{Keep: seams[i], Lengths: lengths[i]} })
+	err := each(ctx, len(patches), func(i int) (err error) {
+		if flats[i], err = flatten.Lay(patches[i].Mesh, flatten.Options{Keep: seams[i]}); err != nil {
+			return fmt.Errorf("draft: cover, %s: %w", patches[i].Zone.Name, err)
+		}
+		return nil
+	})
 	return flats, err
 }
 
