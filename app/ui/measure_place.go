@@ -29,6 +29,7 @@ func newMeasurePlace(d *document.Document) *measurePlace {
 	m.garment.list.Draw, m.form.list.Draw = tapeOf(d, tapes.Bodice), tapeOf(d, tapes.Form)
 	m.formTab = container.NewTabItem(lang.L("Form"), m.form.list)
 	m.tabs = container.NewAppTabs(container.NewTabItem(lang.L("Garment"), m.garment.list))
+	m.tabs.OnSelected = func(*container.TabItem) { m.show() }
 	m.units = control.NewSwitch(record.Units...)
 	m.units.OnChosen = m.setUnit
 	m.box = container.New(besideTabs{}, m.tabs, m.units)

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"math"
+
 	"fyne.io/fyne/v2/lang"
 
 	"understructure/app/document"
@@ -18,6 +20,9 @@ const (
 	mostSlopes = 5.0 // degrees
 )
 
+// hundredth of an inch, in millimetres: as finely as a spread is worth saying.
+const hundredth = 0.254
+
 // tooWide returns how far the readings of each kind may lie apart in a record.
 func tooWide(r record.Record) map[document.Kind]float64 {
 	stock, _ := r.Mount.Stocked(r.Garment.Strength)
@@ -32,6 +37,9 @@ func (s said) readings(m *control.Measure, f document.Field, r record.Record, wi
 	}
 	spread := f.Spread(r)
 	m.Wide = spread > wide[f.Kind]
+	if r.Unit == "in" {
+		spread = math.Round(spread/hundredth) * hundredth
+	}
 	words := map[string]any{"Spread": f.Kind.Format(spread, r.Unit) + " " + m.Unit}
 	switch {
 	case m.Wide:

@@ -33,7 +33,9 @@ func (r *measureRow) toggle() {
 	r.open(!r.readings.box.Visible())
 	if all := r.readings; all.box.Visible() {
 		r.focus(all.lines[len(all.lines)-1].entry)
+		return
 	}
+	r.focus(r.entry)
 }
 
 func (r *measureRow) open(open bool) {

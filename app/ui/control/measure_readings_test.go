@@ -3,12 +3,17 @@ package control
 import (
 	"fmt"
 	"image"
+	"image/color"
 	"slices"
 	"strconv"
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/ui/look"
 )
 
 // repeated is a list whose values can be taken up to four times, as a window would use it: the smallest counts.
@@ -142,8 +147,28 @@ func TestTheMarkOpensTheReadings(t *testing.T) {
 	if c.Focused() != fyne.Focusable(r.readings.lines[2].entry) {
 		t.Error("Enter does not lead to the next reading")
 	}
-	if test.Tap(r.more); r.readings.box.Visible() || r.more.text.Text != "2×" {
-		t.Errorf("closed: visible %v, mark %q", r.readings.box.Visible(), r.more.text.Text)
+	if test.Tap(r.more); r.readings.box.Visible() || r.more.text.Text != "2×" || c.Focused() != fyne.Focusable(r.entry) {
+		t.Errorf("closed: visible %v, mark %q, the entry has the keys: %v", r.readings.box.Visible(), r.more.text.Text, c.Focused() == fyne.Focusable(r.entry))
+	}
+}
+
+// A list that is on another tab while light is changed for dark is dark when one comes back.
+func TestAnotherThemeReachesAListThatIsHidden(t *testing.T) {
+	l, measures := shownMeasures(t)
+	colours := func() (all []color.Color) {
+		for _, o := range test.WidgetRenderer(l.row("bust").entry).Objects() {
+			if box, ok := o.(*canvas.Rectangle); ok {
+				all = append(all, box.FillColor)
+			}
+		}
+		return all
+	}
+	light := colours()
+	fyne.CurrentApp().Driver().CanvasForObject(l).SetContent(widget.NewLabel("another tab"))
+	fyne.CurrentApp().Settings().SetTheme(look.New(look.Dark))
+	l.Fill(measures)
+	if dark := colours(); len(dark) == 0 || slices.Equal(light, dark) {
+		t.Errorf("the entry is %v as before", dark)
 	}
 }
 

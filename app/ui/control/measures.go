@@ -2,9 +2,11 @@ package control
 
 import (
 	"image"
+	"image/color"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -41,6 +43,7 @@ type MeasureList struct {
 	box    *fyne.Container
 	scroll *container.Scroll
 	foot   *measureFoot
+	ground color.Color // of the theme that the list was last painted in
 }
 
 // NewMeasureList returns an empty list.
@@ -62,6 +65,23 @@ func (l *MeasureList) Fill(measures []Measure) {
 	}
 	for i, m := range measures {
 		l.rows[i].show(m)
+	}
+	l.repaint()
+}
+
+// repaint takes over the colours of another theme, which the toolkit does not tell a list that is hidden.
+func (l *MeasureList) repaint() {
+	ground := theme.Color(theme.ColorNameBackground)
+	if ground == l.ground {
+		return
+	}
+	l.ground = ground
+	l.box.Refresh()
+	l.foot.help.Refresh()
+	for _, r := range l.rows {
+		for _, o := range (measureRowRenderer{r}).Objects() {
+			o.Refresh()
+		}
 	}
 }
 
