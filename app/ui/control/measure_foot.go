@@ -57,10 +57,15 @@ func (f *measureFoot) rest() { f.say("", idle()) }
 
 func (f *measureFoot) say(key, text string) {
 	f.help.SetText(text)
-	if f.key == key {
-		return
+	if f.key != key {
+		f.key = key
+		f.redraw()
 	}
-	if f.key = key; f.drawing != nil {
+}
+
+// redraw shows what has changed of the garment that is drawn.
+func (f *measureFoot) redraw() {
+	if f.drawing != nil {
 		f.drawing.Refresh()
 	}
 }

@@ -322,6 +322,12 @@ func TestTheFootDrawsTheValueInHand(t *testing.T) {
 	if want := []string{"bust", "back", ""}; !slices.Equal(slices.Compact(drawn), want) {
 		t.Errorf("drawn %q, want %q", drawn, want)
 	}
+	before := len(drawn)
+	l.Fill(someMeasures()) // the wearer may be another
+	w.Canvas().Capture()
+	if len(drawn) == before {
+		t.Error("it is not drawn anew with new values")
+	}
 	if l.scroll.Size().Height != height {
 		t.Error("the list jumps when something is drawn")
 	}

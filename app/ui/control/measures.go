@@ -67,6 +67,7 @@ func (l *MeasureList) Fill(measures []Measure) {
 		l.rows[i].show(m)
 	}
 	l.repaint()
+	l.foot.redraw()
 }
 
 // repaint takes over the colours of another theme, which the toolkit does not tell a list that is hidden.
