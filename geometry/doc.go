@@ -14,6 +14,7 @@
 //	padding              layers of wadding between a form and the wanted figure
 //	cover                the smooth cover drawn over a mount, divided into panels
 //	sleeve               arms, tubes and puffs of net that hold a sleeve
+//	pads                 loose pads for shoulders, bust and hips; the neck disc
 //	foam                 slices of plank for a form that is built
 //	fit                  clearance, strain and its chance, standing
 //	shapetest            cylinder, cone, torus, sphere: known answers for tests
