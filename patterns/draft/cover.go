@@ -48,7 +48,7 @@ func Cover(ctx context.Context, c cover.Cover, symmetric bool, layer int, lines 
 		p.id, p.name = coverName(i, zones)
 		pieces[i] = piece.Piece{
 			ID: p.id, Name: p.name, Material: "cover", Count: 1, Layer: layer, Thickness: c.Thickness,
-			Outline: p.flat.Outline(), Strain: p.flat.Strain.Greatest, Marks: coverMarks(*p, seams[i], lines),
+			Outline: p.flat.Outline(), Strain: p.flat.Strain.Greatest, Marks: coverMarks(*p, seams[i], lines), Position: p.position(),
 		}
 	}
 	join(pieces, parts, "sewn", symmetric)

@@ -47,6 +47,9 @@ func TestCoverFillsItsSpace(t *testing.T) {
 			if p.Strain > coverStrain || p.Thickness != 1 || p.Layer != 4 || p.Count != 1 {
 				t.Errorf("%s: strain %.4f, %g mm, layer %d, cut %d", p.ID, p.Strain, p.Thickness, p.Layer, p.Count)
 			}
+			if len(p.Position) != len(p.Outline) {
+				t.Errorf("%s has %d corners at %d places", p.ID, len(p.Outline), len(p.Position))
+			}
 			if at, met := p.Outline.Crossing(); met {
 				t.Errorf("%s crosses itself at %v", p.ID, at)
 			}
@@ -74,7 +77,7 @@ func TestCoverSeamsFit(t *testing.T) {
 			}
 		}
 		for ends, l := range length {
-			if back := length[[2]string{ends[1], ends[0]}]; !(math.Abs(l/back-1) <= 0.0005) {
+			if back := length[[2]string{ends[1], ends[0]}]; !(math.Abs(l/back-1) <= 1e-6) {
 				t.Errorf("%s to %s: %.3f and %.3f mm", ends[0], ends[1], l, back)
 			}
 		}

@@ -39,7 +39,7 @@ func Pad(p pads.Pad, at Where, wadding float64, layer int) []piece.Piece {
 			name = fmt.Sprintf("%s: %d of %d, smallest first", at.Name, i+1, len(p.Sheets))
 		}
 		out = append(out, piece.Piece{
-			ID: fmt.Sprintf("%s-%d", at.ID, i+1), Name: name, Material: fmt.Sprintf("wadding %g mm", wadding),
+			ID: fmt.Sprintf("%s-%d", at.ID, i+1), Name: name, Material: fmt.Sprintf("loose wadding %g mm", wadding),
 			Count: at.Count, Layer: layer + i, Thickness: wadding, Outline: ring,
 			Marks: []piece.Mark{
 				{Kind: piece.Feather, Points: thinEdge(ring)},
