@@ -111,12 +111,12 @@ func roundOf(tris [][3]int, n int) [][]int {
 // slit parts the triangles along a path from the boundary to an inner vertex. The vertices of the path but the last are doubled;
 // those on its left keep their numbers and those on its right get the new ones, in order, from n on.
 func slit(tris [][3]int, n int, way []int) [][3]int {
-	left := Patch{Triangles: tris}.sides()
+	beside := Patch{Triangles: tris}.sides()
 	out := slices.Clone(tris)
 	for i, v := range way[:len(way)-1] {
 		keep := map[int]bool{}
 		for w := way[i+1]; i == 0 || w != way[i-1]; {
-			t, ok := left[[2]int{v, w}]
+			t, ok := beside.left(v, w)
 			if !ok {
 				break
 			}

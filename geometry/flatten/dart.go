@@ -69,7 +69,7 @@ func (tr trials) ranked(c cut, x []plane.Point, stay []int) []place {
 // rimOf marks the vertices on the boundary.
 func rimOf(tris [][3]int, n int) []bool {
 	rim := make([]bool, n)
-	for e := range (Patch{Triangles: tris}).rim() {
+	for _, e := range (Patch{Triangles: tris}).rim() {
 		rim[e[0]] = true
 	}
 	return rim
