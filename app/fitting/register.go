@@ -85,9 +85,12 @@ func byPosition(a, b piece.Piece) plane.Point {
 		d := b.Outline[near].Sub(a.Outline[i])
 		xs, ys = append(xs, d.X), append(ys, d.Y)
 	}
+	return plane.Point{X: median(xs), Y: median(ys)}
+}
+
+func median(xs []float64) float64 {
 	slices.Sort(xs)
-	slices.Sort(ys)
-	return plane.Point{X: xs[len(xs)/2], Y: ys[len(ys)/2]}
+	return (xs[(len(xs)-1)/2] + xs[len(xs)/2]) / 2
 }
 
 // settle moves a so that its corners come nearest to the edge of b, across that edge; the nearest corners
