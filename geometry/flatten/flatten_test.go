@@ -100,6 +100,20 @@ func TestCapComesNearMilnor(t *testing.T) {
 	}
 }
 
+// A long band round the outside of a torus can only become a straight strip, its middle as much too long as its edges are
+// too short: (R + r)/(R + r·cos a) = q leaves (q − 1)/(q + 1), as in Milnor's argument for a cap (derived). Its ends may do a little better.
+func TestTorusBandComesNearItsBest(t *testing.T) {
+	const R, r = 300, 60
+	for _, a := range []float64{0.3, 0.5, 0.7} {
+		q := (R + r) / (R + r*math.Cos(a))
+		best := (q - 1) / (q + 1)
+		g := laid(t, patch(shapetest.Torus(R, r, 0, 2, -a, a, 90, 12)), Options{}).Strain.Greatest
+		if g < 0.9*best || g > 1.15*best {
+			t.Errorf("band of %.1f rad: strain %.5f, want 0.9–1.15 of %.5f", a, g, best)
+		}
+	}
+}
+
 // The waist of this panel is drawn in so far that the supple energy alone, which makes no strain even, leaves
 // 10.7 % greatest strain; what is asked for is two fifths of that.
 func TestCorsetedPanel(t *testing.T) {
