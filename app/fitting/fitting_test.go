@@ -407,11 +407,23 @@ func TestLimpIsFilledOutOfTheEase(t *testing.T) {
 	}
 }
 
+func TestTheLogInWords(t *testing.T) {
+	f := seen(built(waist(record.FailsToMeet, 20)).at(603), record.Seen{What: record.HemShort, Where: "left"}, record.Seen{What: record.Limp})
+	f.By, f.Note = "A. Maker", "Toile only."
+	got := fitting.Log(with(dress(), f))
+	want := []fitting.Entry{{On: "2026-03-02", By: "A. Maker", Note: "Toile only.", Seen: []string{
+		"Waist fails to meet by 20 mm; tried on a mount of 603 mm.", "Hem short, left.", "Limp.",
+	}}}
+	if !reflect.DeepEqual(got, want) {
+		t.Errorf("the log says %v", got)
+	}
+}
+
 // A level of which two fittings speak with what was built noted is as the later one has it.
 func TestLaterOutweighsEarlier(t *testing.T) {
 	rnd := rand.New(rand.NewSource(7))
 	levels := []measure.Level{measure.Bust, measure.Waist, measure.Hip, measure.Underarm, measure.Shoulder}
-	for range 200 {
+	for range 100 {
 		draw := func() record.Seen {
 			return record.Seen{
 				What: record.Faults[rnd.Intn(3)], Level: levels[rnd.Intn(len(levels))],
@@ -449,7 +461,7 @@ func TestAnythingCanBeSeen(t *testing.T) {
 		}
 		return &v
 	}
-	for i := range 300 {
+	for i := range 120 {
 		r := demo(t, []string{"demo-three-values.json", "demo-1872-bodice.json", "demo-boy-1895.json"}[i%3])
 		for range 1 + rnd.Intn(3) {
 			var f record.Fitting

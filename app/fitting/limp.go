@@ -23,9 +23,12 @@ func (f *fitter) limp(s record.Seen) {
 	for _, l := range levels {
 		before := f.ease(l)
 		now := math.Max(before-amount(s, fill), math.Min(before, leastEase*f.stock.Ease[l]))
-		if now < before {
-			f.setEase(l, now)
+		if now == before {
+			f.say("fitting-limp", l, easePath(l), 0,
+				"At the %s the bodice looked limp at %s, but no more than half of the ease is filled, and that is: %.0f mm are left.", l, f.when, now)
+			continue
 		}
+		f.setEase(l, now)
 		f.say("fitting-limp", l, easePath(l), before-now,
 			"At the %s the bodice looked limp at %s: it is filled by %.0f mm of girth, and %.0f mm of ease are left.", l, f.when, before-now, now)
 	}

@@ -69,7 +69,7 @@ func (c Change) String() string {
 			what = "replace, of another thickness"
 		}
 	}
-	text := strings.ToUpper(name[:min(1, len(name))]) + name[min(1, len(name)):] + ": " + what + c.along() + c.between()
+	text := capital(name) + ": " + what + c.along() + c.between()
 	if c.Is != "" {
 		text += "; template " + c.Is
 	}

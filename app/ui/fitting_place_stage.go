@@ -57,7 +57,7 @@ func (p *fittingPlace) showChanges() {
 	case p.hand.at >= len(r.Fittings):
 		c.table(now.Levels, nil, r.Unit)
 		set(c.state, lang.L("Type what you see, level by level. This is the mount that is tried on; what a fitting changes stands here afterwards."))
-		c.prepare()
+		c.prepare(len(r.Fittings))
 	case err != nil:
 		set(c.state, err.Error())
 	case p.before.err != nil:
@@ -129,11 +129,17 @@ func changed(g fitting.Girth, u string) (string, bool) {
 	return text, by >= shown || by <= -shown
 }
 
+// mostFittings is how often an object should be tried on at most. Common practice, no published source.
+const mostFittings = 3
+
 // prepare says what comes before a fitting. Cover, height, order and second person: Museum of New Zealand Te
 // Papa Tongarewa, how-to guides on mounting costume, and Interpret and Display Historic Dress, handbook, ch. 6;
 // gloves: common practice where pesticides or arsenic greens are suspected.
-func (c *changing) prepare() {
+func (c *changing) prepare(fittings int) {
 	c.lists.Add(control.NewGroup(lang.L("before anything is tried on")))
+	if fittings >= mostFittings {
+		c.say(lang.L("Three fittings or more are noted already: try on a toile rather than the object."))
+	}
 	for _, line := range []string{
 		lang.L("All wadding is under a smooth cover."),
 		lang.L("The stand is at its height. A form that is moved when dressed crushes the skirt, and a padded one is heavy."),
