@@ -72,7 +72,7 @@ func TestComparisonWithoutReadings(t *testing.T) {
 func TestPractices(t *testing.T) {
 	round := []float64{62, 0, 366, 102, 102, 102}
 	back := []float64{62, 0, 366, 100, 101, 108}
-	straight := []float64{62, 110, 220, 100, 100.5, 104}
+	straight := []float64{62, 110, 220, 100, 101.5, 110}
 	for _, c := range []struct {
 		name string
 		year int

@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"understructure/geometry/measure"
-	"understructure/geometry/section"
 )
 
 // Cut is how a skirt's cloth is cut. It says how wide the cloth is between the places where a
@@ -67,26 +66,12 @@ const mostHipDepth = 450.0
 // lengths are the readings down a skirt, in the order in which one is chosen when only one counts.
 var lengths = []measure.Key{measure.FrontLength, measure.SideLength, measure.BackLength}
 
-// cloth is the garment with every length known, in every direction.
+// cloth is the garment with every length known.
 type cloth struct {
-	length                section.Section // from waist to hem
-	waist, hip, hem       float64         // inside girths; hip is 0 where it was not taken, hem +Inf
-	hipDepth              float64
-	straight              bool
-	front, side, backward float64
-}
-
-// spread finds the length in every direction: as taken in front, at the sides and behind, and
-// between them as a cone has it whose hem is an Oval, so that no direction is longer or
-// shorter than its neighbours ask for.
-func (c *cloth) spread(waist Oval) {
-	least := math.Min(c.front, math.Min(c.side, c.backward))
-	out := func(l float64) float64 { return math.Sqrt((l - least) * (l + least)) }
-	hem := Oval{waist.Right + out(c.side), waist.Left + out(c.side), waist.Front + out(c.front), waist.Back + out(c.backward)}
-	for j := range c.length {
-		d := section.Direction(j)
-		c.length[j] = math.Hypot(least, hem.Reach(d)-waist.Reach(d))
-	}
+	waist, hip, hem   float64 // inside girths; hip is 0 where it was not taken, hem +Inf
+	hipDepth          float64
+	straight          bool
+	front, side, back float64 // from waist to hem
 }
 
 // girth is how wide the cloth is, all the way round, at a depth s along a direction of the given length.
@@ -108,24 +93,30 @@ func (c *cloth) girth(s, length float64) float64 {
 	return a + (b-a)*(s-from)/(to-from)
 }
 
-// cut is the profile that the cloth itself has when it is held out everywhere.
-type cut struct{ knee, above, below float64 } // part of the length to the hip, slopes above and below it
+// cut is the profile that the cloth itself has when it is held out everywhere: straight from
+// the waist to the hip and from there to the hem.
+type cut struct{ knee, at float64 } // part of the length to the hip, and how far out it is there
 
-// cutOf is the garment's own profile along a direction of the given length.
+// cutOf is the garment's own profile along a direction of the given length. Where its girth does not grow, it is a cone.
 func (c *cloth) cutOf(length float64) cut {
-	k := cut{above: 1, below: 1}
-	if c.hip == 0 || c.hipDepth >= length || math.IsInf(c.hem, 1) {
-		return k
+	if c.hip == 0 || c.hipDepth >= length || math.IsInf(c.hem, 1) || c.hem-c.waist < readable {
+		return cut{knee: 1, at: 1}
 	}
-	k.knee = c.hipDepth / length
-	above, below := (c.hip-c.waist)/k.knee, (c.hem-c.hip)/(1-k.knee)
-	if most := math.Max(math.Abs(above), math.Abs(below)); most > 0 {
-		k.above, k.below = above/most, below/most
-	}
-	return k
+	return cut{c.hipDepth / length, (c.hip - c.waist) / (c.hem - c.waist)}
 }
 
 // out is like Profile.out.
 func (k cut) out(v float64) float64 {
-	return k.above*math.Min(v, k.knee) + k.below*math.Max(0, v-k.knee)
+	if v <= k.knee {
+		return k.at * v / k.knee
+	}
+	return k.at + (1-k.at)*(v-k.knee)/(1-k.knee)
+}
+
+// slope is like Profile.slope.
+func (k cut) slope(v float64) float64 {
+	if v <= k.knee {
+		return k.at / k.knee
+	}
+	return (1 - k.at) / (1 - k.knee)
 }

@@ -7,6 +7,7 @@ import (
 
 	"understructure/geometry/curve"
 	"understructure/geometry/measure"
+	"understructure/geometry/plane"
 	"understructure/geometry/section"
 )
 
@@ -62,7 +63,7 @@ type hanger struct {
 	meridians []meridian // one a direction
 	even      bool       // left and right are alike
 	stand     float64
-	most      section.Section // how far out each meridian may reach where it stands
+	most      Oval // how far out the balance lines may reach where they stand
 	lean      section.Section
 }
 
@@ -73,22 +74,19 @@ func newHanger(g Garment, b Body, w Wish) *hanger {
 		h.notice("waist-over-skirt", measure.Waist, measure.WaistGirth, over,
 			"The mount measures %.0f mm round at the waist, %.0f mm more than the skirt leaves with its ease.", b.Waist.Tape(), over)
 	}
-	h.cloth.spread(Through(b.Waist))
-	shortest := h.cloth.length[0]
-	for _, l := range h.cloth.length {
-		shortest = math.Min(shortest, l)
-	}
-	h.body = b.above(0.9 * shortest)
+	h.body = b.above(0.9 * min(h.cloth.front, h.cloth.side, h.cloth.back))
 	h.even = h.body.even()
 	h.meridians = make([]meridian, section.Directions)
 	taper := h.taper()
 	for j := range h.meridians {
 		m := &h.meridians[j]
-		m.length, m.waist, m.hip, m.taper = h.cloth.length[j], h.body.Waist[j], h.body.Hip[j], taper
+		m.waist, m.hip, m.taper = h.body.Waist[j], h.body.Hip[j], taper
 		if h.body.HipDepth > 0 {
 			m.bend = math.Hypot(h.body.HipDepth, m.hip-m.waist)
 		}
-		m.profile, m.cut = h.sil.toward(section.Direction(j)), h.cloth.cutOf(m.length)
+		d := section.Direction(j)
+		m.length = toward(Oval{h.cloth.side, h.cloth.side, h.cloth.front, h.cloth.back}, d)
+		m.profile, m.cut = h.sil.toward(d), h.cloth.cutOf(m.length)
 	}
 	return h
 }
@@ -152,12 +150,14 @@ func largest(ok func(t float64) bool) float64 {
 func (h *hanger) try(drawn, share float64) bool {
 	for j := range h.meridians {
 		h.meridians[j].drawn = drawn
+	}
+	for _, j := range balance {
 		h.meridians[j].set(h.meridians[j].length)
-		h.most[j] = math.Inf(1)
 	}
 	wide := h.sil.Spread * share * h.aim()
+	h.most = Oval{math.Inf(1), math.Inf(1), math.Inf(1), math.Inf(1)}
 	if h.train && wide > 0 {
-		h.most = h.sil.oval(wide).Section()
+		h.most = h.sil.oval(wide)
 	}
 	if h.stand = h.wish.Stand; h.stand == 0 {
 		h.stand = h.wish.Gap + h.level(wide)
@@ -166,42 +166,54 @@ func (h *hanger) try(drawn, share float64) bool {
 	return h.fits()
 }
 
-// fall hangs every meridian at the stand found.
-func (h *hanger) fall() {
-	h.each(func(j int) { _, h.lean[j] = h.meridians[j].hang(h.stand-h.wish.Gap, h.stand, h.most[j]) },
-		func(j, like int) {
-			a, b := &h.meridians[j], &h.meridians[like]
-			h.lean[j] = h.lean[like]
-			if a.stand != b.stand {
-				a.set(b.stand)
-			}
-		})
+// balance are the four lines along which a skirt is measured.
+var balance = [4]int{section.Right, section.Front, section.Left, section.Back}
+
+// four gathers something of the balance lines.
+func (h *hanger) four(of func(j int) float64) Oval {
+	return Oval{Right: of(section.Right), Left: of(section.Left), Front: of(section.Front), Back: of(section.Back)}
 }
 
-// each does something for every direction. Where left and right are alike, the left only takes what its like has.
-func (h *hanger) each(do func(j int), take func(j, like int)) {
+// toward goes smoothly from one of four values to the next, in the direction of the unit vector d.
+func toward(v Oval, d plane.Point) float64 {
+	x, y := v.axes(d)
+	return x*d.X*d.X + y*d.Y*d.Y
+}
+
+// fall hangs the balance lines at the stand found. Between them foot and hem are ovals, and the cloth is as
+// long as it then must be.
+func (h *hanger) fall() {
+	for _, j := range balance {
+		_, h.lean[j] = h.meridians[j].hang(h.stand-h.wish.Gap, h.stand, h.most.Reach(section.Direction(j)))
+	}
+	foot := h.four(func(j int) float64 { return h.meridians[j].reach(h.lean[j]) })
+	hem := h.four(func(j int) float64 { m := &h.meridians[j]; return m.reach(h.lean[j]) + m.length - m.stand })
+	depth := h.four(func(j int) float64 { return h.meridians[j].drop(h.lean[j]) })
 	for j := range h.meridians {
-		if like := (section.Directions/2 - j + section.Directions) % section.Directions; h.even && like < j {
+		if j%(section.Directions/4) == 0 {
 			continue
 		}
-		do(j)
-	}
-	for j := range h.meridians {
-		if like := (section.Directions/2 - j + section.Directions) % section.Directions; h.even && like < j {
-			take(j, like)
+		m, like := &h.meridians[j], (section.Directions*3/2-j)%section.Directions
+		if h.even && like < j {
+			h.lean[j], m.length = h.lean[like], h.meridians[like].length
+			m.set(h.meridians[like].stand)
+			continue
 		}
+		d := section.Direction(j)
+		h.lean[j] = m.span(foot.Reach(d), toward(depth, d))
+		m.length = m.stand + math.Max(0, hem.Reach(d)-foot.Reach(d))
 	}
 }
 
-// level finds the depth of a level hem whose tape is as wide as wanted, or as near as the cloth allows.
+// level finds the depth of a level hem that is as wide as wanted, or as near as the cloth allows.
 func (h *hanger) level(wide float64) float64 {
 	if h.train {
 		j := h.shortest()
 		m := &h.meridians[j]
-		return m.drop(m.leanTo(h.most[j]))
+		return m.drop(m.leanTo(h.most.Reach(section.Direction(j))))
 	}
 	lo, hi := 0.0, math.Inf(1)
-	for j := range h.meridians {
+	for _, j := range balance {
 		m := &h.meridians[j]
 		straight := m.drop(0)
 		lo, hi = math.Max(lo, math.Max(m.drop(1), leastDrop*straight)), math.Min(hi, straight)
@@ -232,52 +244,43 @@ func (h *hanger) uneven(hi, wide float64) float64 {
 	return hi
 }
 
-// shortest is the direction with the least cloth.
+// shortest is the balance line with the least cloth.
 func (h *hanger) shortest() int {
 	best := section.Front
-	for j := range h.meridians {
-		if h.meridians[j].length < h.meridians[best].length-1e-9 {
+	for _, j := range balance {
+		if h.meridians[j].length < h.meridians[best].length {
 			best = j
 		}
 	}
 	return best
 }
 
-// hemAt is the tape round the hem when it is level at a depth.
+// hemAt is the girth of the hem when it is level at a depth.
 func (h *hanger) hemAt(level float64) float64 {
-	var hem section.Section
-	h.each(func(j int) {
+	return h.four(func(j int) float64 {
 		m := &h.meridians[j]
 		_, lean := m.hang(level, math.Inf(1), math.Inf(1))
-		hem[j] = m.reach(lean)
-	}, func(j, like int) { hem[j] = hem[like] })
-	return hem.Tape()
+		return m.reach(lean)
+	}).Girth()
 }
 
 // rest lets cloth lie on the floor until the garment has the girth for what stands. Where even
 // straight cloth lies too far out, the readings contradict each other.
 func (h *hanger) rest() error {
-	far := h.hem()
-	least := h.body.Waist
+	far, least := h.four(func(j int) float64 { return h.meridians[j].reach(h.lean[j]) }), Through(h.body.Waist)
 	if h.on(least) {
-		share := largest(func(t float64) bool {
-			var most section.Section
-			for j := range most {
-				most[j] = least[j] + t*(far[j]-least[j])
-			}
-			return h.on(most)
-		})
+		share := largest(func(t float64) bool { return h.on(least.blend(far, t)) })
 		h.notice("hem-on-floor", "", measure.HemGirth, 0,
 			"The lengths would reach farther out than the hem girth goes round; the support is drawn in to %.0f %% and the rest lies on the floor.", 100*share)
 		return nil
 	}
 	over := h.tape(h.last())
 	return fmt.Errorf("skirt: hem_girth is %.0f mm, want at least %.0f: with the waist at %.0f mm, so much cloth of the lengths %.0f, %.0f, %.0f mm (front, side, back) lies on the floor; or raise the waist",
-		h.cloth.hem, math.Ceil(over), h.stand, h.cloth.front, h.cloth.side, h.cloth.backward)
+		h.cloth.hem, math.Ceil(over), h.stand, h.cloth.front, h.cloth.side, h.cloth.back)
 }
 
 // on hangs the skirt reaching no farther out than most, at the stand found.
-func (h *hanger) on(most section.Section) bool {
+func (h *hanger) on(most Oval) bool {
 	h.most = most
 	h.fall()
 	return h.fits()

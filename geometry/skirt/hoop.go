@@ -50,7 +50,7 @@ func (s Skirt) Petticoat(n int) (Petticoat, error) {
 		widest := Through(at).within(at)
 		p = append(p, Hoop{z, widest.inside(Beneath).outside(Through(s.body.at(-z)), widest), true})
 	}
-	p = p.overHip(s.body)
+	p = p.overHip(s)
 	for range 8 {
 		p.nest()
 		if p.keepIn(s) {
@@ -86,17 +86,26 @@ func (o Oval) outside(body, widest Oval) Oval {
 }
 
 // overHip adds a seam at the hip where the straight cloth would be too tight for it.
-func (p Petticoat) overHip(b Body) Petticoat {
+func (p Petticoat) overHip(s Skirt) Petticoat {
+	b := s.body
 	for i := 1; i < len(p) && b.HipDepth > 0; i++ {
 		if -p[i].Height <= b.HipDepth+leastHang {
 			continue
 		}
-		if hip := b.Hip.Tape(); -p[i-1].Height < b.HipDepth-leastHang && p.girth(i, -b.HipDepth) < hip {
-			return slices.Insert(p, i, Hoop{Height: -b.HipDepth, Oval: about(b.Hip)})
+		hip, z := b.Hip.Tape(), -b.HipDepth
+		if p[i-1].Height < z+leastHang || p.girth(i, z) >= hip {
+			return p
 		}
-		break
+		seam := p[i-1].Oval.blend(p[i].Oval, (z-p[i-1].Height)/(p[i].Height-p[i-1].Height)).around(about(b.Hip))
+		at := s.Section(z)
+		return slices.Insert(p, i, Hoop{Height: z, Oval: seam.Grown(math.Min(seam.Girth(), math.Max(hip, at.Tape())))})
 	}
 	return p
+}
+
+// around is the outline that holds two, on the axes.
+func (o Oval) around(p Oval) Oval {
+	return Oval{math.Max(o.Right, p.Right), math.Max(o.Left, p.Left), math.Max(o.Front, p.Front), math.Max(o.Back, p.Back)}
 }
 
 // girth of the cloth at a height between the line before i and line i.

@@ -23,7 +23,7 @@ type meridian struct {
 	drawn      float64 // how far the profile is drawn towards the garment's own cut, 0 to 1
 
 	stand float64   // cloth above the floor, for which the rows below are valid
-	s, q  []float64 // cloth from the waist at every row, and how far out the profile has come there
+	s, q  []float64 // cloth from the waist at every row, and how far out it can have come there
 	base  []float64 // distance from the axis where nothing holds the cloth out
 	still []float64 // distance from the axis of the waist, drawn in as the taper says
 }
@@ -39,6 +39,7 @@ func (m *meridian) set(stand float64) {
 		m.s, m.q, m.base, m.still = all[:n+1], all[n+1:2*(n+1)], all[2*(n+1):3*(n+1)], all[3*(n+1):]
 	}
 	m.stand = stand
+	steepest := 0.0
 	for k := range m.s {
 		s := stand * float64(k) / hanging
 		if m.bend > 0 {
@@ -47,9 +48,21 @@ func (m *meridian) set(stand float64) {
 				s = m.bend + (stand-m.bend)*float64(k-overHip)/hanging
 			}
 		}
-		m.s[k] = s
-		m.q[k] = (1-m.drawn)*m.profile.out(s/stand) + m.drawn*m.cut.out(s/stand)
+		v := math.Min(1, s/stand)
+		m.s[k], m.q[k] = s, m.profile.out(v)
+		slope := m.profile.slope(v)
+		if m.drawn > 0 {
+			m.q[k] += m.drawn * (m.cut.out(v) - m.q[k])
+			slope += m.drawn * (m.cut.slope(v) - slope)
+		}
+		if k > 0 { // between two rows it may be steeper than at either
+			slope = math.Max(math.Abs(slope), math.Abs(m.q[k]-m.q[k-1])/(v-m.s[k-1]/stand))
+		}
+		steepest = math.Max(steepest, math.Abs(slope))
 		m.base[k], m.still[k] = m.body(s)
+	}
+	for k := range m.q {
+		m.q[k] *= stand / steepest
 	}
 }
 
@@ -65,9 +78,10 @@ func (m *meridian) body(s float64) (base, still float64) {
 	return m.hip * in, m.waist * in
 }
 
-// radius is the distance from the axis at row k when the cloth leans out by the part lean of what it can.
+// radius is the distance from the axis at row k when the cloth leans out by the part lean of what it can: at 1 it
+// lies level where it is steepest.
 func (m *meridian) radius(k int, lean float64) float64 {
-	if out := m.still[k] + lean*m.stand*m.q[k]; out > m.base[k] {
+	if out := m.still[k] + lean*m.q[k]; out > m.base[k] {
 		return out
 	}
 	return m.base[k]
@@ -126,14 +140,25 @@ func (m *meridian) hang(level, floor, most float64) (stand, lean float64) {
 	return stand, m.leanTo(most)
 }
 
+// span gives the meridian the cloth that it needs to reach from the waist to a distance from the axis at a depth,
+// and returns its lean.
+func (m *meridian) span(reach, depth float64) float64 {
+	longest := depth + reach + 2*math.Max(m.waist, m.hip) + m.bend
+	stand, err := curve.Root(func(l float64) float64 {
+		m.set(l)
+		return m.drop(m.leanTo(reach)) - depth
+	}, math.Max(depth, m.bend+1), longest, 1e-9)
+	if err != nil {
+		stand = math.Max(depth, m.bend+1)
+	}
+	m.set(stand)
+	return m.leanTo(reach)
+}
+
 // leanTo is the lean that reaches a distance from the axis, as far as it can.
 func (m *meridian) leanTo(reach float64) float64 {
 	last := len(m.s) - 1
-	out := m.stand * m.q[last]
-	if out <= 0 {
-		return 0
-	}
-	return math.Max(0, math.Min(1, (reach-m.still[last])/out))
+	return math.Max(0, math.Min(1, (reach-m.still[last])/m.q[last]))
 }
 
 // line is the meridian in its upright plane: X away from the axis, Y up from the waist; the

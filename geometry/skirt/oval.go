@@ -42,6 +42,12 @@ func (o Oval) Scale(f float64) Oval {
 	return Oval{o.Right * f, o.Left * f, o.Front * f, o.Back * f}
 }
 
+// blend is the outline a part t of the way to p.
+func (o Oval) blend(p Oval, t float64) Oval {
+	mix := func(a, b float64) float64 { return a + (b-a)*t }
+	return Oval{mix(o.Right, p.Right), mix(o.Left, p.Left), mix(o.Front, p.Front), mix(o.Back, p.Back)}
+}
+
 // Grown returns the outline scaled so that its girth is the one wanted.
 func (o Oval) Grown(girth float64) Oval { return o.Scale(girth / o.Girth()) }
 

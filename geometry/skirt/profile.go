@@ -9,9 +9,9 @@ import "math"
 //	bell   upright over the hips, flaring towards the hem
 //	shelf  level at the top, then straight down, as over a bustle
 //
-// A shape says how steeply the cloth leans out along its own length: the sine of its angle
-// from the upright is in proportion to 1, cos(πv/2), v, and 1 then 0, with v the part of the
-// length from the waist. A dome that leans level at the waist is a quarter of a circle.
+// A shape says how far out the cloth has come at the part v of its length, as a part of how far
+// out the hem is: v, sin(πv/2), v², and a rise at an even slope up to 15 % that has turned upright
+// at 35 %. A dome that leans level at the waist is a quarter of a circle.
 type Profile struct{ Cone, Dome, Bell, Shelf float64 }
 
 // The four shapes by the words that tables use.
@@ -60,12 +60,14 @@ func (p Profile) blend(q Profile, t float64) Profile {
 // A shelf lies level for the first 15 % of the length and has turned down at 35 %. From memory.
 const shelfLevel, shelfTurned = 0.15, 0.35
 
-// out is how far out the cloth has come at the part v of its length, as a part of the
-// length, when it leans level where it leans most.
+// shelfReach is how far a shelf of slope 1 comes out.
+const shelfReach = (shelfLevel + shelfTurned) / 2
+
+// out is how far out the cloth has come at the part v of its length; 0 at the waist and 1 at the hem.
 func (p Profile) out(v float64) float64 {
-	o := p.Cone*v + p.Bell*v*v/2
+	o := p.Cone*v + p.Bell*v*v
 	if p.Dome != 0 {
-		o += p.Dome * 2 / math.Pi * math.Sin(math.Pi/2*v)
+		o += p.Dome * math.Sin(math.Pi/2*v)
 	}
 	if p.Shelf != 0 {
 		o += p.Shelf * shelfOut(v)
@@ -73,14 +75,36 @@ func (p Profile) out(v float64) float64 {
 	return o
 }
 
+// slope is how fast it comes out there.
+func (p Profile) slope(v float64) float64 {
+	s := p.Cone + 2*p.Bell*v
+	if p.Dome != 0 {
+		s += p.Dome * math.Pi / 2 * math.Cos(math.Pi/2*v)
+	}
+	if p.Shelf != 0 {
+		s += p.Shelf * shelfSlope(v)
+	}
+	return s
+}
+
 func shelfOut(v float64) float64 {
 	const turn = shelfTurned - shelfLevel
 	switch {
 	case v <= shelfLevel:
-		return v
+		return v / shelfReach
 	case v >= shelfTurned:
-		return shelfLevel + turn/2
+		return 1
 	}
 	w := v - shelfLevel
-	return shelfLevel + w/2 + turn/(2*math.Pi)*math.Sin(math.Pi*w/turn)
+	return (shelfLevel + w/2 + turn/(2*math.Pi)*math.Sin(math.Pi*w/turn)) / shelfReach
+}
+
+func shelfSlope(v float64) float64 {
+	switch {
+	case v <= shelfLevel:
+		return 1 / shelfReach
+	case v >= shelfTurned:
+		return 0
+	}
+	return (1 + math.Cos(math.Pi*(v-shelfLevel)/(shelfTurned-shelfLevel))) / 2 / shelfReach
 }

@@ -74,6 +74,9 @@ func (c chance) wish() Wish {
 		w.Silhouette = Silhouette{c.profile(), c.profile(), c.profile(), Reach{c.between(0.5, 1.2), c.between(0.7, 1.2), c.between(0.8, 1.8)}, c.between(0.3, 1), 0}
 	}
 	if c.IntN(3) == 0 {
+		w.Silhouette.Side, w.Silhouette.Back = w.Silhouette.Front, w.Silhouette.Front
+	}
+	if c.IntN(3) == 0 {
 		w.Stand = c.between(500, 1150)
 	}
 	return w
@@ -105,7 +108,7 @@ func many(t *testing.T, seed uint64, n int, look func(t *testing.T, g Garment, b
 	}
 }
 
-// In every direction the cloth is as long as taken, to a thousandth of a millimetre.
+// In every direction the cloth is as long as taken, to a millionth of a millimetre.
 func TestEveryMeridianKeepsItsLength(t *testing.T) {
 	many(t, 1, 60, func(t *testing.T, g Garment, b Body, w Wish, s Skirt) {
 		for j := range section.Directions {
@@ -113,7 +116,7 @@ func TestEveryMeridianKeepsItsLength(t *testing.T) {
 			for k := 1; k < len(s.Cloth); k++ {
 				l += s.Cloth[k][j].Dist(s.Cloth[k-1][j])
 			}
-			if math.Abs(l-s.Length(j)) > 1e-3 {
+			if math.Abs(l-s.Length(j)) > 1e-6 {
 				t.Errorf("direction %d is %.6f mm long, taken %.6f", j, l, s.Length(j))
 			}
 		}
@@ -127,14 +130,20 @@ func TestEveryMeridianKeepsItsLength(t *testing.T) {
 	})
 }
 
-// Between two lengths taken, no length passes both.
+// Between two lengths taken no length passes both by more than one per cent, where the profile
+// is the same all round; from one profile to another the cloth is up to six per cent longer or shorter.
 func TestLengthsBetweenInventNothing(t *testing.T) {
-	many(t, 2, 40, func(t *testing.T, g Garment, b Body, w Wish, s Skirt) {
+	many(t, 2, 60, func(t *testing.T, g Garment, b Body, w Wish, s Skirt) {
+		sil := s.Silhouette
+		part := 0.01
+		if sil.Front != sil.Side || sil.Side != sil.Back {
+			part = 0.06
+		}
 		for _, q := range [][2]int{{section.Right, section.Front}, {section.Front, section.Left}, {section.Left, section.Back}, {section.Back, section.Directions}} {
 			lo, hi := s.Length(q[0]), s.Length(q[1]%section.Directions)
-			lo, hi = math.Min(lo, hi), math.Max(lo, hi)
+			lo, hi = math.Min(lo, hi)*(1-part), math.Max(lo, hi)*(1+part)
 			for j := q[0]; j < q[1]; j++ {
-				if l := s.Length(j); l < lo-3 || l > hi+3 {
+				if l := s.Length(j); l < lo || l > hi {
 					t.Errorf("direction %d: %.2f mm leaves %.2f to %.2f", j, l, lo, hi)
 				}
 			}

@@ -40,8 +40,6 @@ func (h *hanger) row(k int) section.Section {
 	return out
 }
 
-func (h *hanger) hem() section.Section { return h.row(h.last()) }
-
 // tape is the taut tape round a row, seen from above.
 func (h *hanger) tape(k int) float64 {
 	r := h.row(k)

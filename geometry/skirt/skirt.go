@@ -1,7 +1,7 @@
 // Package skirt makes a skirt hang as in its year: from its own lengths and girths and the silhouette of the date to the
 // stand, the profile all round, and the shapes that hold it out.
 //
-// A skirt is cloth in 256 directions about the mount's axis, each as long as it was taken.
+// A skirt is cloth in 256 directions about the mount's axis, each as long as it was taken, or between two lengths taken as long as a level, oval hem asks for.
 // How steeply the cloth leans out along its length is the profile; how far it leans is solved,
 // so that the hem is level and every length exact. Heights are counted from the waist up,
 // as in package torso, so that a skirt can be drawn under a torso.
@@ -65,11 +65,12 @@ func (g Girth) Gather() float64 { return g.Garment / g.Tape }
 func (h *hanger) skirt() Skirt {
 	s := Skirt{
 		Stand: h.stand, Trained: h.train, Silhouette: h.sil, Drawn: h.drawn,
-		body: h.body, taken: h.taken, standing: h.standing(), lengths: h.cloth.length,
+		body: h.body, taken: h.taken, standing: h.standing(),
 	}
 	n := h.last()
 	s.Cloth = make(surface.Shell, n+1)
 	for j := range h.meridians {
+		s.lengths[j] = h.meridians[j].length
 		d := section.Direction(j)
 		for k, p := range h.meridians[j].line(h.lean[j], n > s.standing) {
 			s.Cloth[k][j] = space.Point{X: d.X * p.X, Y: d.Y * p.X, Z: p.Y}
@@ -99,7 +100,7 @@ func (s Skirt) fall(j int) Fall {
 }
 
 // Length is the cloth from waist to hem in direction j of package section, mm: as taken in
-// front, at the sides and behind, and between them as a cone with an Oval for its hem has it.
+// front, at the sides and behind, and between them as a level, oval hem asks for.
 func (s Skirt) Length(j int) float64 { return s.lengths[j] }
 
 // Hem is the outline of the hem seen from above, a train included.

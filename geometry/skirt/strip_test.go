@@ -44,7 +44,7 @@ func TestStripBetweenHoopsIsExact(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if s.Strain > 2e-6 {
+		if s.Strain > 1e-6 {
 			t.Errorf("quarter %d: strain %.3g", q, s.Strain)
 		}
 	}

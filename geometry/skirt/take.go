@@ -45,7 +45,7 @@ func (h *hanger) aim() float64 {
 // silhouette, as a cone from the waist to the hem would.
 func (h *hanger) takeLengths(r measure.Sheet) {
 	c := &h.cloth
-	at := []*float64{&c.front, &c.side, &c.backward}
+	at := []*float64{&c.front, &c.side, &c.back}
 	out := h.flare()
 	known := -1
 	for i, k := range lengths {
