@@ -33,17 +33,23 @@ func (c Cover) Divide(z padding.Zone, greatest float64) []padding.Zone {
 	return zones
 }
 
-// divided is one try.
+// divided is one try. What is joined again leaves room for further seams elsewhere.
 func (d divider) divided(z padding.Zone) []padding.Zone {
 	zones := []padding.Zone{z}
-	for len(zones) < mostPanels {
-		i := d.worst(zones)
-		if i < 0 {
+	for range mostPanels {
+		before := len(zones)
+		for len(zones) < mostPanels {
+			i := d.worst(zones)
+			if i < 0 {
+				break
+			}
+			zones = slices.Replace(zones, i, i+1, d.best(zones[i])...)
+		}
+		if zones = d.joined(zones); len(zones) <= before || len(zones) == mostPanels {
 			break
 		}
-		zones = slices.Replace(zones, i, i+1, d.best(zones[i])...)
 	}
-	return d.joined(zones)
+	return zones
 }
 
 // most is the strain of the panel that strains most.

@@ -10,7 +10,6 @@ import (
 	"understructure/geometry/cover"
 	"understructure/geometry/flatten"
 	"understructure/geometry/padding"
-	"understructure/geometry/plane"
 	"understructure/geometry/section"
 	"understructure/patterns/piece"
 )
@@ -23,15 +22,41 @@ const CoverAllowance = 20.0
 // gives without a pull that would be felt. Common practice, no published source for the figure.
 const coverStrain = 0.028
 
-// kept is the share of coverStrain up to which a panel may be strained before its seams are
-// made as long as their neighbours', which takes the rest.
-const kept = 0.95
+// kept are the shares of coverStrain up to which a panel may be strained before its seams are
+// made as long as their neighbours', which takes the rest; the second where the first has not been enough.
+var kept = [...]float64{0.95, 0.8}
 
 // Cover lays the cover flat, as panels from side to middle that are divided by seams where they
 // would strain. Both edges of a seam are as long as its line on the mount, between any two
 // notches; the outline is the seam line. layer is its place in the order of laying.
 func Cover(ctx context.Context, c cover.Cover, symmetric bool, layer int, lines []Line) ([]piece.Piece, error) {
-	zones, err := panels(ctx, c, symmetric)
+	var best []piece.Piece
+	for _, share := range kept {
+		pieces, err := coverIn(ctx, c, share*coverStrain, symmetric, layer, lines)
+		if err != nil {
+			return nil, err
+		}
+		if best == nil || mostStrained(pieces) < mostStrained(best) {
+			best = pieces
+		}
+		if mostStrained(best) <= coverStrain {
+			break
+		}
+	}
+	return best, nil
+}
+
+func mostStrained(pieces []piece.Piece) float64 {
+	most := 0.0
+	for _, p := range pieces {
+		most = math.Max(most, p.Strain)
+	}
+	return most
+}
+
+// coverIn lays a cover divided so that no panel strains more than the greatest given before it is sewn.
+func coverIn(ctx context.Context, c cover.Cover, greatest float64, symmetric bool, layer int, lines []Line) ([]piece.Piece, error) {
+	zones, err := panels(ctx, c, greatest, symmetric)
 	if err != nil {
 		return nil, err
 	}
@@ -71,7 +96,7 @@ func laidToSew(ctx context.Context, patches []padding.Patch, seams [][][]int) ([
 }
 
 // panels divides the cover, a quarter at a time.
-func panels(ctx context.Context, c cover.Cover, symmetric bool) ([]padding.Zone, error) {
+func panels(ctx context.Context, c cover.Cover, greatest float64, symmetric bool) ([]padding.Zone, error) {
 	var whole []padding.Zone
 	for _, q := range quarters {
 		name := "front, " + q.name
@@ -85,7 +110,7 @@ func panels(ctx context.Context, c cover.Cover, symmetric bool) ([]padding.Zone,
 	}
 	divided := make([][]padding.Zone, len(whole))
 	err := each(ctx, len(whole), func(i int) error {
-		divided[i] = c.Divide(whole[i], kept*coverStrain)
+		divided[i] = c.Divide(whole[i], greatest)
 		return nil
 	})
 	return slices.Concat(divided...), err
@@ -108,47 +133,4 @@ func coverName(i int, zones []padding.Zone) (id, name string) {
 		return id, "cover: " + z.Name
 	}
 	return id, fmt.Sprintf("cover: %s (%d of %d)", z.Name, number, of)
-}
-
-// coverMarks draws the line to cut, the levels, the balance lines, the notches and which way is up.
-func coverMarks(p part, seams [][]int, lines []Line) []piece.Mark {
-	ring := p.flat.Outline()
-	out := []piece.Mark{{Kind: piece.Allowance, Points: ring.Offset(CoverAllowance)}}
-	for _, l := range lines {
-		if l.Height <= p.patch.Zone.Lo+1e-6 || l.Height >= p.patch.Zone.Hi-1e-6 {
-			continue // it is the edge itself
-		}
-		for _, path := range levelPaths(p.flat, l.Height) {
-			out = append(out, piece.Mark{Kind: piece.LevelLine, Label: l.Name, Points: path})
-		}
-	}
-	out = append(out, borders(p.flat, p.patch)...)
-	for _, v := range notched(p.patch, seams) {
-		out = append(out, notch(ring, slices.Index(p.flat.Boundary, v)))
-	}
-	return append(out, up(p.flat))
-}
-
-// notched are the places along the seams of a panel where both sides are held together, corners left out.
-func notched(p padding.Patch, seams [][]int) []int {
-	var out []int
-	for i, run := range seams {
-		v := run[0]
-		before := seams[(i+len(seams)-1)%len(seams)]
-		if b := p.Borders[v]; before[len(before)-1] == v && (b&(b-1)) == 0 {
-			out = append(out, v)
-		}
-	}
-	return out
-}
-
-// notchLength is that of a notch, mm: well inside the allowance.
-const notchLength = 8.0
-
-// notch is a short line square to the seam line, from its i-th corner outward.
-func notch(ring plane.Ring, i int) piece.Mark {
-	n := len(ring)
-	along := ring[(i+1)%n].Sub(ring[(i+n-1)%n])
-	out := plane.Point{X: along.Y, Y: -along.X}.Mul(notchLength / math.Max(along.Norm(), 1e-9))
-	return piece.Mark{Kind: piece.Notch, Points: []plane.Point{ring[i], ring[i].Add(out)}}
 }
