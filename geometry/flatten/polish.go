@@ -25,11 +25,14 @@ func (sh sheet) polish(s *solver, x []plane.Point, goal float64) []plane.Point {
 	return sh.finish(s, best, least, goal)
 }
 
-// finish takes further steps from the best places found, softer and stiffer by turns, as long as one of two helps: what a coarse
-// sheet could not see is settled among a few triangles.
+// far is how many times the coarse sheet's strain may be left without more ado.
+const far = 1.25
+
+// finish takes further steps from the best places found, softer and stiffer by turns, while the strain is far from the coarse sheet's and
+// one of two steps helps: what that could not see is settled among a few triangles.
 func (sh sheet) finish(s *solver, best []plane.Point, least, goal float64) []plane.Point {
 	idle := 0
-	for i := 0; i < 8 && idle < 2 && least > 1.1*goal; i++ {
+	for i := 0; i < 6 && idle < 2 && least > far*goal; i++ {
 		limit := sh.greatest(best)
 		x := sh.descend(s, stiff{[]float64{18, 35}[i%2] / limit, limit}, best, 1)
 		idle++
