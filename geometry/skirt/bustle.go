@@ -9,6 +9,7 @@ import (
 	"understructure/geometry/plane"
 	"understructure/geometry/section"
 	"understructure/geometry/space"
+	"understructure/geometry/surface"
 )
 
 // BustlePad is a stuffed crescent on the back of the waist: two like faces, sewn together along
@@ -41,22 +42,28 @@ func (s Skirt) Pad(thickness float64) (BustlePad, error) {
 	if !(p.Thickness >= 5 && p.Thickness <= 2*p.Projection) {
 		return BustlePad{}, fmt.Errorf("skirt: a pad %.6g mm thick, want 5 to %.0f, twice what it stands out", thickness, 2*p.Projection)
 	}
-	room := func(j int) float64 { return (skirt[j] - Beneath - body[j]) * math.Pow(section.Direction(j).Y, 2) }
+	room := func(j int) float64 { return (skirt[j] - Beneath - body[j]) * math.Abs(section.Direction(j).Y) }
 	from, to := around(func(j int) bool { return room(j) > 1 })
-	var outer, inner plane.Ring
-	for j := to + 1; j >= from-1; j-- {
+	var at, rooms, waist []float64
+	for j := from - 1; j <= to+1; j++ {
 		k := j % section.Directions
-		d := section.Direction(k)
-		turned := plane.Point{X: d.X, Y: -d.Y} // the back upward
-		out := 0.0                             // at the tips
+		out := 0.0 // at the tips
 		if j >= from && j <= to {
 			out = room(k)
-			inner = append(inner, turned.Mul(body[k]))
 		}
-		outer = append(outer, turned.Mul(body[k]+out))
+		at, rooms, waist = append(at, float64(j)), append(rooms, out), append(waist, body[k])
 	}
+	stands, lies := curve.Through(at, rooms), curve.Through(at, waist)
+	var outer, inner plane.Ring
+	for _, t := range surface.Rows(at[0], at[len(at)-1], 1.0/finely) {
+		d := facing(t)
+		outer = append(outer, d.Mul(lies.At(t)+stands.At(t)))
+		if t > at[0] && t < at[len(at)-1] {
+			inner = append(inner, d.Mul(lies.At(t)))
+		}
+	}
+	slices.Reverse(outer)
 	p.Outer = len(outer)
-	slices.Reverse(inner)
 	p.Face = append(outer, inner...)
 	p.Edge = lens(curve.Length(p.Face[:p.Outer]), p.Thickness, p.Outer)
 	return p, nil
@@ -73,6 +80,16 @@ func around(holds func(j int) bool) (from, to int) {
 		to++
 	}
 	return from, to
+}
+
+// finely is into how many parts the step from one direction to the next is divided where an edge
+// is to be cut, so that its sides lie within a twentieth of a millimetre of it.
+const finely = 8
+
+// facing is the unit vector of a direction, counted with parts, seen from above with the back upward.
+func facing(turn float64) plane.Point {
+	sin, cos := math.Sincos(2 * math.Pi * turn / section.Directions)
+	return plane.Point{X: cos, Y: -sin}
 }
 
 // lens is a strip that is broad in the middle and runs out to a point at both ends, both edges
@@ -155,22 +172,27 @@ func (s Skirt) Frame(n int, length float64) ([]HalfHoop, error) {
 	return out, nil
 }
 
-// halfHoop is the farthest half hoop that lies in the skirt at a height.
+// leastStrap is the narrowest strap of a half hoop, mm. From memory.
+const leastStrap = 100.0
+
+// halfHoop is the farthest half hoop that lies in the skirt at a height, on the broadest strap that does.
 func (s Skirt) halfHoop(z float64) (HalfHoop, bool) {
-	skirt, body := s.Section(z), s.body.at(-z)
+	at, body := s.Section(z), s.body.at(-z)
+	skirt := at.Ring()
 	h := HalfHoop{Height: z, Strap: strapShare * (body[section.Right] + body[section.Left]), Back: body[section.Back]}
-	h.Rise = skirt[section.Back] - Beneath - h.Back
-	for h.Rise >= leastPad && !h.in(skirt) {
-		h.Rise -= 1
+	for h.Strap > leastStrap && !skirt.Contains(plane.Point{X: h.Strap / 2, Y: -h.Back}) {
+		h.Strap--
+	}
+	for h.Rise = at[section.Back] - Beneath - h.Back; h.Rise >= leastPad && !h.in(skirt); {
+		h.Rise--
 	}
 	return h, h.Rise >= leastPad
 }
 
 // in reports whether the curve lies in a slice.
-func (h HalfHoop) in(skirt section.Section) bool {
-	ring := skirt.Ring()
+func (h HalfHoop) in(skirt plane.Ring) bool {
 	for i := range 65 {
-		if p := h.at(h.half() * (float64(i)/32 - 1)); !ring.Contains(plane.Point{X: p.X, Y: p.Y}) {
+		if p := h.at(h.half() * (float64(i)/32 - 1)); !skirt.Contains(plane.Point{X: p.X, Y: p.Y}) {
 			return false
 		}
 	}

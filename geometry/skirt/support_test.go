@@ -71,7 +71,8 @@ func TestFrame(t *testing.T) {
 		t.Fatal(err)
 	}
 	for i, h := range hoops {
-		if !h.in(s.Section(h.Height)) || h.Arc() <= h.Strap {
+		at := s.Section(h.Height)
+		if !h.in(at.Ring()) || h.Arc() <= h.Strap {
 			t.Errorf("half hoop %d: %+v leaves the skirt", i, h)
 		}
 		if i == 0 {

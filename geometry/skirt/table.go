@@ -66,6 +66,7 @@ type Hold string
 // What can hold a skirt.
 const (
 	Tube      Hold = "tube"      // a narrow boned petticoat in place of legs
+	Legs      Hold = "legs"      // a boned tube in each leg
 	Base      Hold = "petticoat" // a petticoat with two steels in its hem
 	Hooped    Hold = "hoops"     // a petticoat with steels from the hip to the hem
 	Netted    Hold = "net"       // tiers of gathered net
@@ -74,7 +75,7 @@ const (
 	TrainHold Hold = "train"     // a support under the cloth on the floor
 )
 
-var holds = []Hold{Tube, Base, Hooped, Netted, Pad, Framed, TrainHold}
+var holds = []Hold{Tube, Legs, Base, Hooped, Netted, Pad, Framed, TrainHold}
 
 // MidYear is the year that the row stands for.
 func (r Row) MidYear() float64 { return float64(r.From+r.To) / 2 }

@@ -2,9 +2,11 @@ package skirt
 
 import (
 	"fmt"
+	"slices"
 
 	"understructure/geometry/plane"
 	"understructure/geometry/section"
+	"understructure/geometry/surface"
 )
 
 // leastTrain is the least cloth on the floor that wants a support, mm: twice what a petticoat
@@ -23,13 +25,14 @@ func (s Skirt) TrainSupport() (plane.Ring, error) {
 	if to-from < 2 {
 		return nil, fmt.Errorf("skirt: the train is too narrow for a support")
 	}
-	var out plane.Ring
-	over := func(p plane.Point) plane.Point { return plane.Point{X: p.X, Y: -p.Y} }
-	for j := to; j >= from; j-- {
-		out = append(out, over(hem[j].Mul(1-Shorter/hem[j].Norm())))
+	foots, hems := Through(section.Of(foot)), Through(section.Of(hem))
+	var edge, out plane.Ring
+	for _, t := range surface.Rows(float64(from), float64(to), 1.0/finely) {
+		d := facing(t)
+		over := plane.Point{X: d.X, Y: -d.Y} // the ovals are seen with the front upward
+		edge = append(edge, d.Mul(foots.Reach(over)))
+		out = append(out, d.Mul(hems.Reach(over)-Shorter))
 	}
-	for j := from; j <= to; j++ {
-		out = append(out, over(foot[j]))
-	}
-	return out, nil
+	slices.Reverse(out)
+	return append(out, edge...), nil
 }

@@ -38,7 +38,9 @@ func (b *supporter) tiers(p skirt.Petticoat, of string, mark func(i int, s skirt
 	for i := 1; i <= n; i++ {
 		ids[i] = b.number('P')
 	}
+	left := opening
 	for i := 1; i <= n; i++ {
+		_, _, _, back := p.Tape(i)
 		name := of
 		if n > 1 {
 			name = fmt.Sprintf("%s, tier %d of %d from the top", of, i, n)
@@ -51,11 +53,12 @@ func (b *supporter) tiers(p skirt.Petticoat, of string, mark func(i int, s skirt
 			t := tier{strip: strip, id: ids[i], above: ids[i-1], below: ids[i+1], name: name, quarter: q}
 			pc := t.piece()
 			pc.Marks = append(pc.Marks, mark(i, strip)...)
-			if i == 1 && (quarterOf[q].left == piece.CentreBack || quarterOf[q].right == piece.CentreBack) {
-				pc.Marks = append(pc.Marks, t.open())
+			if left > 0 && left <= back && (quarterOf[q].left == piece.CentreBack || quarterOf[q].right == piece.CentreBack) {
+				pc.Marks = append(pc.Marks, t.open(left))
 			}
 			b.add(pc)
 		}
+		left -= back
 	}
 	return nil
 }
@@ -113,17 +116,16 @@ func (t tier) cutLine() plane.Ring {
 	return s.Outline().Offset(clothAllowance)
 }
 
-// open marks how far the seam at centre back stays open.
-func (t tier) open() piece.Mark {
-	lower, upper := t.strip.Lower[0], t.strip.Upper[0]
-	inward := t.strip.Lower[1].Sub(lower)
+// open marks, at a length down the seam at centre back, where its opening ends; tiers above stay open there.
+func (t tier) open(down float64) piece.Mark {
+	k, next := 0, 1
 	if quarterOf[t.quarter].right == piece.CentreBack {
-		n := len(t.strip.Lower) - 1
-		lower, upper = t.strip.Lower[n], t.strip.Upper[n]
-		inward = t.strip.Lower[n-1].Sub(lower)
+		k, next = len(t.strip.Lower)-1, len(t.strip.Lower)-2
 	}
-	at := upper.Lerp(lower, math.Min(1, opening/upper.Dist(lower)))
-	return piece.Mark{Kind: piece.LevelLine, Label: "opening down to here", Points: []plane.Point{at, at.Add(inward.Mul(channel / inward.Norm()))}}
+	lower, upper := t.strip.Lower[k], t.strip.Upper[k]
+	inward := t.strip.Lower[next].Sub(lower)
+	at := upper.Lerp(lower, down/upper.Dist(lower))
+	return piece.Mark{Kind: piece.LevelLine, Label: "seam open above here", Points: []plane.Point{at, at.Add(inward.Mul(channel / inward.Norm()))}}
 }
 
 // higher is the line on a strip that lies a distance above its lower edge.

@@ -119,7 +119,7 @@ func SkirtSupport(s skirt.Skirt, o SkirtStock) (Support, error) {
 
 // makers drafts each thing that can hold a skirt; an error says why it cannot be here.
 var makers = map[skirt.Hold]func(*supporter) error{
-	skirt.Tube: (*supporter).tube, skirt.Base: (*supporter).base, skirt.Hooped: (*supporter).hooped, skirt.Netted: (*supporter).net,
+	skirt.Tube: (*supporter).tube, skirt.Legs: (*supporter).legs, skirt.Base: (*supporter).base, skirt.Hooped: (*supporter).hooped, skirt.Netted: (*supporter).net,
 	skirt.Pad: (*supporter).pad, skirt.Framed: (*supporter).frame, skirt.TrainHold: (*supporter).train,
 }
 

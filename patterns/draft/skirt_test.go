@@ -130,6 +130,32 @@ func TestSkirtPiecesAreMarked(t *testing.T) {
 	}
 }
 
+// Curved edges are drawn in sides that lie within a twentieth of a millimetre of them.
+func TestSkirtEdgesAreFine(t *testing.T) {
+	for name, s := range supports(t) {
+		for _, p := range s.Pieces {
+			if off := offCurve(p.Outline); off > 0.05 {
+				t.Errorf("%s: %s lies %.3f mm off its curve", name, p.ID, off)
+			}
+		}
+	}
+}
+
+// offCurve is how far a side lies within the circle through its ends and the next corner, where the outline turns by less than 15°.
+func offCurve(r plane.Ring) float64 {
+	most := 0.0
+	for i, b := range r {
+		a, c := r[(i+len(r)-1)%len(r)], r[(i+1)%len(r)]
+		u, v := b.Sub(a), c.Sub(b)
+		turn := math.Abs(math.Atan2(u.Cross(v), u.Dot(v)))
+		if turn > math.Pi/12 || turn < 1e-9 {
+			continue
+		}
+		most = math.Max(most, math.Min(u.Norm(), v.Norm())*turn/8)
+	}
+	return most
+}
+
 // row is the row of that name.
 func row(t *testing.T, s Support, name string) Cut {
 	t.Helper()
@@ -261,6 +287,38 @@ func TestSkirtLeftOut(t *testing.T) {
 	for _, p := range s.Pieces {
 		if p.ID[0] == 'B' {
 			t.Errorf("%s is there", p.ID)
+		}
+	}
+}
+
+// Every row of the table can be hung and held as it says, on garments of a usual size for its
+// wearer: waist, hem and front length in cm, from memory.
+func TestEveryRowCanBeHeld(t *testing.T) {
+	usual := map[measure.Wearer][3]float64{measure.Woman: {66, 300, 103}, measure.Man: {86, 150, 60}, measure.Child: {56, 160, 45}}
+	for _, r := range skirt.Silhouettes() {
+		cm := usual[r.Wearer]
+		hem := cm[1] * 10
+		if r.HemGirth != nil {
+			hem = r.Silhouette.Hem
+		}
+		body := small
+		if r.Wearer != measure.Woman { // without hips
+			body = skirt.Body{Waist: skirt.Round(cm[0]*10 - 15).Section()}
+		}
+		g := skirt.Garment{Readings: measure.Sheet{measure.WaistGirth: cm[0] * 10, measure.HemGirth: hem, measure.FrontLength: cm[2] * 10}, Cut: r.Cut}
+		s, err := skirt.Hang(g, body, skirt.Wish{Gap: 10, Silhouette: r.Silhouette})
+		if err != nil {
+			t.Errorf("%s %s: %v", r.Garment, r.Years(), err)
+			continue
+		}
+		out := supported(t, s, SkirtStock{Hold: r.Hold})
+		for _, left := range out.LeftOut { // without a back length there is no train, and little room for a bustle
+			if !strings.HasPrefix(left, "train: ") && !strings.HasPrefix(left, "pad: ") {
+				t.Errorf("%s %s: %s", r.Garment, r.Years(), left)
+			}
+		}
+		if len(out.Pieces) == 0 {
+			t.Errorf("%s %s: nothing is cut", r.Garment, r.Years())
 		}
 	}
 }
