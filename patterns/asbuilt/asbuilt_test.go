@@ -115,7 +115,8 @@ func TestNothingToLayThePiecesOn(t *testing.T) {
 }
 
 func TestHonestPiecesPassTheCheck(t *testing.T) {
-	if got := asbuilt.Check(append(round(1, 6, radius, 100, 300), disk(1, 100, 0, 50))); len(got) > 0 {
+	apart := piece.Piece{ID: "A01", Material: "cotton", Outline: circle(40)}
+	if got := asbuilt.Check(append(round(1, 6, radius, 100, 300), disk(1, 100, 0, 50), apart)); len(got) > 0 {
 		t.Errorf("objections to pieces that are right: %v", got)
 	}
 }
