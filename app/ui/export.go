@@ -9,8 +9,15 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/lang"
+	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/folder"
 )
+
+// exportKey keeps in the preferences where the last export went.
+const exportKey = "export folder"
 
 // export asks for a folder and writes the templates into a new one inside it.
 func (w *Window) export() {
@@ -21,71 +28,126 @@ func (w *Window) export() {
 		if f == nil || err != nil {
 			return
 		}
+		w.app.Preferences().SetString(exportKey, f.Path())
 		w.exportTo(filepath.Join(f.Path(), w.stem()+" templates"))
 	}, w.win)
-	d.SetTitleText("Where shall the folder with the templates go?")
-	d.SetConfirmText("Export here")
+	d.SetTitleText(lang.L("Where shall the folder with the templates go?"))
+	d.SetConfirmText(lang.L("Export here"))
 	w.showFiles(d)
+	if last := w.lastExport(); last != nil {
+		d.SetLocation(last)
+	}
 }
 
-// exporting is the dialog shown while the templates are written.
-type exporting struct {
+// lastExport is the folder that the last export went to; nil where there is none, or none any more.
+func (w *Window) lastExport() fyne.ListableURI {
+	path := w.app.Preferences().String(exportKey)
+	if path == "" {
+		return nil
+	}
+	last, err := storage.ListerForURI(storage.NewFileURI(path))
+	if err != nil {
+		return nil
+	}
+	return last
+}
+
+func (w *Window) exportTo(to string) {
+	r := w.doc.Record()
+	w.errand(lang.L("Exporting templates"), func(ctx context.Context, progress Progress) error {
+		return w.options.Export(ctx, r, to, progress)
+	}, func() { w.written(to) })
+}
+
+// errand is work that takes its time, and the dialog that is shown meanwhile.
+type errand struct {
 	dialog *dialog.CustomDialog
 	stage  *widget.Label
 	bar    *widget.ProgressBar
 	cancel *widget.Button
+	called bool // off
 }
 
-func (w *Window) exportTo(folder string) {
+// errand does something off the window's goroutine, and what comes after it where it was not called off. To
+// call it off closes the dialog at once; what is at work then ends by itself, without leaving anything behind.
+func (w *Window) errand(title string, do func(context.Context, Progress) error, then func()) {
 	ctx, cancel := context.WithCancel(context.Background())
-	e := &exporting{stage: widget.NewLabel("Computing"), bar: widget.NewProgressBar(), cancel: widget.NewButton("Cancel", cancel)}
-	e.dialog = dialog.NewCustomWithoutButtons("Exporting templates", container.NewVBox(e.stage, e.bar), w.win)
+	e := &errand{stage: widget.NewLabel(lang.L("Computing")), bar: widget.NewProgressBar()}
+	e.cancel = widget.NewButton(lang.L("Cancel"), func() {
+		e.called = true
+		e.dialog.Hide()
+		cancel()
+	})
+	e.dialog = dialog.NewCustomWithoutButtons(title, container.NewVBox(e.stage, e.bar), w.win)
 	e.dialog.SetButtons([]fyne.CanvasObject{e.cancel})
 	e.dialog.Resize(fyne.NewSize(420, 160))
 	e.dialog.Show()
-	r, post := w.doc.Record(), w.options.Rooms.Post
+	post := w.options.Rooms.Post
 	go func() {
 		defer cancel()
-		err := w.options.Export(ctx, r, folder, func(stage string, fraction float64) {
-			post(func() { e.show(stage, fraction) })
+		err := do(ctx, func(stage string, fraction float64) { post(func() { e.show(stage, fraction) }) })
+		post(func() {
+			e.dialog.Hide()
+			w.ended(e, err, then)
 		})
-		post(func() { w.exported(e, folder, err) })
 	}()
+}
+
+// ended follows the work. What was called off too late to be stopped counts as done.
+func (w *Window) ended(e *errand, err error, then func()) {
+	switch {
+	case err == nil:
+		then()
+	case !e.called && !errors.Is(err, context.Canceled):
+		w.failed(inWords(err))
+	}
 }
 
 // stages says in a sentence what each stage of the work is doing.
 var stages = map[string]string{
 	"figure": "Drawing the figure", "mount": "Building the mount", "pieces": "Laying the pieces flat",
-	"fit": "Checking the fit", "done": "Computed", "writing": "Writing the files",
+	"fit": "Checking the fit", "done": "Computed", "pages": "Laying out the pages", "writing": "Writing the files",
 }
 
-func (e *exporting) show(stage string, fraction float64) {
-	set(e.stage, stages[stage])
+func (e *errand) show(stage string, fraction float64) {
+	if text, ok := stages[stage]; ok {
+		set(e.stage, lang.L(text))
+	}
 	e.bar.SetValue(fraction)
 }
 
-func (w *Window) exported(e *exporting, folder string, err error) {
-	e.dialog.Hide()
-	switch {
-	case errors.Is(err, context.Canceled):
-	case err != nil:
-		w.failed(err)
-	default:
-		w.written(folder)
+// advice is what to do about each reason why a folder takes no files.
+var advice = map[error]string{
+	folder.ErrFull:      "There is no room left on the disk that {{.Folder}} is on. Make room there or choose another disk; what was in the folder is as it was.",
+	folder.ErrReadOnly:  "The disk that {{.Folder}} is on can only be read. Choose a folder on another disk.",
+	folder.ErrForbidden: "You may not write to {{.Folder}}. Choose a folder of your own.",
+	folder.ErrNoFolder:  "{{.Folder}} cannot be a folder, because a file of that name is there. Choose another place.",
+}
+
+// inWords says what a person can do, where that is known.
+func inWords(err error) error {
+	var r *folder.Refusal
+	if !errors.As(err, &r) {
+		return err
 	}
+	return errors.New(lang.L(advice[r.Reason], map[string]any{"Folder": r.Dir}))
 }
 
 // written says where everything is, and opens the folder if that is wanted.
-func (w *Window) written(folder string) {
-	d := dialog.NewConfirm("Templates written", "Everything to print and cut is in\n"+folder, func(yes bool) {
-		if !yes {
-			return
-		}
-		if err := w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(folder)}); err != nil {
-			w.failed(err)
+func (w *Window) written(to string) {
+	d := dialog.NewConfirm(lang.L("Templates written"), lang.L("Everything to print and cut is in")+"\n"+to, func(yes bool) {
+		if yes {
+			w.show(to)
 		}
 	}, w.win)
-	d.SetConfirmText("Open the folder")
-	d.SetDismissText("Close")
+	d.SetConfirmText(lang.L("Open the folder"))
+	d.SetDismissText(lang.L("Close"))
 	d.Show()
+}
+
+// show opens a file or a folder with whatever the system has for it.
+func (w *Window) show(path string) {
+	if err := w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(path)}); err != nil {
+		w.failed(err)
+	}
 }

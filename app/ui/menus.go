@@ -51,6 +51,8 @@ func newMenus(w *Window) *menus {
 			m.save, w.item(lang.L("Save as…"), key(fyne.KeyS, fyne.KeyModifierShift), func() { w.saveAs(func() {}) }),
 			fyne.NewMenuItemSeparator(),
 			w.item(lang.L("Export templates…"), key(fyne.KeyE, 0), w.export),
+			w.item(lang.L("Print templates…"), key(fyne.KeyP, 0), func() { w.print(nil) }),
+			w.item(lang.L("Measuring sheet…"), nil, w.measuringSheet),
 			fyne.NewMenuItemSeparator(),
 			quit),
 		fyne.NewMenu(lang.L("Edit"), m.undo, m.redo),
