@@ -7,6 +7,7 @@ import (
 	"github.com/fogleman/gg"
 	"golang.org/x/image/font"
 	"golang.org/x/image/font/opentype"
+	"golang.org/x/image/math/fixed"
 
 	"understructure/assets/fonts"
 	"understructure/geometry/plane"
@@ -125,10 +126,16 @@ func (c *canvas) face(f face) font.Face {
 		if err != nil {
 			panic("preview: the embedded font cannot be set")
 		}
-		c.faces[f] = made
+		c.faces[f] = unkerned{made}
 	}
 	return c.faces[f]
 }
+
+// unkerned sets letters side by side as they are set on paper, where none is pulled under another.
+type unkerned struct{ font.Face }
+
+// Kern is how far two letters move together.
+func (unkerned) Kern(_, _ rune) fixed.Int26_6 { return 0 }
 
 // parsed holds the two weights, by whether they are bold.
 var parsed = sync.OnceValue(func() map[bool]*opentype.Font {

@@ -82,6 +82,28 @@ func TestOnlyThePickedPieceIsTinted(t *testing.T) {
 	}
 }
 
+// Words are as long in a picture as they are on paper: pairs that other fonts pull together included.
+func TestWordsAreAsLongAsOnPaper(t *testing.T) {
+	for _, text := range []string{"page 11 of 111", "AVAVA Toto", "tile A2 of 2"} {
+		const px = 20
+		w := drawing.Word{Text: text, Size: 4, At: plane.Point{X: 2, Y: 2}}
+		c := newCanvas(int(px*(w.Width()+6)), 8*px, px)
+		c.Word(w)
+		first, last := c.gg.Width(), 0
+		for y := range c.gg.Height() {
+			for x := range c.gg.Width() {
+				if r, _, _, _ := c.gg.Image().At(x, y).RGBA(); r < 0x8000 {
+					first, last = min(first, x), max(last, x)
+				}
+			}
+		}
+		// The letters at both ends have some white of their own, less than a tenth of a letter's size.
+		if got := float64(last-first) / px; got > w.Width() || got < w.Width()-0.2*w.Size {
+			t.Errorf("%q is %.2f mm long, want nearly %.2f", text, got, w.Width())
+		}
+	}
+}
+
 // Thumbnails keep the page's shape, never exceed their room, and show something.
 func TestThumbnails(t *testing.T) {
 	for _, paper := range []string{"A4", "A0", "roll-610"} {

@@ -22,34 +22,41 @@ func (i Ink) of(k drawing.Colour) drawing.Colour {
 	return i.Faint
 }
 
-// Card is a small picture of a piece with its marks, without words, as large as fits. Its ground is transparent.
-func Card(pc piece.Piece, width, height int, ink Ink) image.Image {
+// Card is a small picture of a piece with its marks, without words: as large as fits, but with no more than so
+// many pixels to a millimetre, so that small pieces look small beside others. Its ground is transparent.
+func Card(pc piece.Piece, width, height int, most float64, ink Ink) image.Image {
 	b := drawing.Empty().Round(pc.CutLine()...)
-	c := around(b, width, height, 3)
+	c := around(b, width, height, 3, most)
 	c.thinnest = 0.6
 	c.piece(sheet.Item{Piece: pc, Clip: b.Grow(1)}, ink)
 	return c.gg.Image()
 }
 
-// Portrait is a picture of a piece with its marks and words, as large as fits, beside lines that say how
-// far it reaches across and up. A letter of those is so many pixels high. Its ground is transparent.
+// enlarged is how many times a letter of the lines around it a letter on a portrait becomes at the most.
+const enlarged = 1.6
+
+// Portrait is a picture of a piece with its marks and words, as large as fits and its letters bear, beside lines
+// that say how far it reaches across and up. A letter of those is so many pixels high. Its ground is transparent.
 func Portrait(pc piece.Piece, width, height int, letter float64, across, up string, ink Ink) (image.Image, error) {
 	it, _, _, err := sheet.Alone(pc)
 	if err != nil {
 		return nil, err
 	}
 	cloth := drawing.Empty().Round(placed(it, pc.CutLine())...)
-	c := around(it.Clip, width, height, 3*letter)
+	c := around(it.Clip, width, height, 3*letter, enlarged*letter/labelSize)
 	c.piece(it, ink)
 	c.dimension(cloth, it.Clip, letter, across, up)
 	return c.gg.Image(), nil
 }
 
-// around is a clear picture that a box fills, but for an edge of so many pixels.
-func around(b drawing.Box, width, height int, edge float64) *canvas {
+// labelSize is that of ordinary letters on pieces, in millimetres.
+const labelSize = 3.2
+
+// around is a clear picture that a box fills, but for an edge of so many pixels, at no more than so many pixels a millimetre.
+func around(b drawing.Box, width, height int, edge, most float64) *canvas {
 	width, height = max(width, 1), max(height, 1)
 	room := func(pixels int) float64 { return math.Max(float64(pixels)-2*edge, 1) }
-	scale := math.Min(room(width)/math.Max(b.Width(), 1e-3), room(height)/math.Max(b.Height(), 1e-3))
+	scale := math.Min(most, math.Min(room(width)/math.Max(b.Width(), 1e-3), room(height)/math.Max(b.Height(), 1e-3)))
 	c := newCanvas(width, height, scale)
 	c.look(b.Centre().Sub(plane.Point{X: float64(width), Y: float64(height)}.Mul(0.5 / scale)))
 	c.gg.SetRGBA(0, 0, 0, 0)

@@ -18,9 +18,10 @@ func rgba(c drawing.Colour) color.RGBA { return color.RGBA{R: c.R, G: c.G, B: c.
 // A card shows the cloth in its true proportions, hole left open.
 func TestACardShowsTheShape(t *testing.T) {
 	for _, pc := range plantest.Pieces() {
-		m := Card(pc, 300, 220, ink)
+		const most = 3
+		m := Card(pc, 300, 220, most, ink)
 		lo, hi := pc.CutLine().Bounds()
-		scale := math.Min((300-6)/(hi.X-lo.X), (220-6)/(hi.Y-lo.Y))
+		scale := math.Min(most, math.Min((300-6)/(hi.X-lo.X), (220-6)/(hi.Y-lo.Y)))
 		want := pc.Area() * scale * scale
 		if got := float64(300*220 - clear(m)); math.Abs(got-want) > 0.08*want+400 {
 			t.Errorf("%s: %.0f pixels drawn on, the piece covers %.0f", pc.ID, got, want)
@@ -66,7 +67,7 @@ func clear(m image.Image) int {
 
 func TestCardsOfNoRoom(t *testing.T) {
 	for _, size := range [][2]int{{0, 0}, {-3, 5}, {1, 1}} {
-		if Card(plantest.Panel(), size[0], size[1], ink).Bounds().Empty() {
+		if Card(plantest.Panel(), size[0], size[1], 2, ink).Bounds().Empty() {
 			t.Errorf("%v: no picture", size)
 		}
 	}
@@ -75,7 +76,7 @@ func TestCardsOfNoRoom(t *testing.T) {
 func BenchmarkCard(b *testing.B) {
 	pc := plantest.Panel()
 	for b.Loop() {
-		Card(pc, 150, 110, ink)
+		Card(pc, 150, 110, 2, ink)
 	}
 }
 
