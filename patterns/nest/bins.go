@@ -33,6 +33,7 @@ func Bins(ctx context.Context, pieces []Piece, stock []Stock, o Options) (Layout
 	if j.moves > 0 {
 		j.empty()
 		j.shorten(j.emptiest())
+		j.pullBack(j.emptiest())
 		j.trade()
 	}
 	l := j.layout()

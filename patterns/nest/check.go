@@ -7,8 +7,8 @@ import (
 	"understructure/geometry/plane"
 )
 
-// Check tests a layout at the true outlines: every piece inside its stock, and no two nearer to each
-// other than the gap, to a millionth of a millimetre. It names the first two that are not.
+// Check tests a layout at the true outlines: every piece inside its stock, to a ten-thousandth of a millimetre, and no two nearer
+// to each other than the gap, to a millionth. It names the first that are not.
 func (l Layout) Check(pieces []Piece, stock []Stock, gap float64) error {
 	whole := make([]body, len(pieces))
 	for i, p := range pieces {
@@ -82,12 +82,13 @@ func (b body) placed(p Placement) body {
 // within reports whether the body lies in a stock; a strip has no right end.
 func (b body) within(s Stock) bool {
 	lo, hi := s.Outline.Bounds()
-	if b.lo.X < lo.X-rounding || b.lo.Y < lo.Y-rounding || b.hi.Y > hi.Y+rounding || !s.open && b.hi.X > hi.X+rounding {
+	const over = edge + rounding
+	if b.lo.X < lo.X-over || b.lo.Y < lo.Y-over || b.hi.Y > hi.Y+over || !s.open && b.hi.X > hi.X+over {
 		return false
 	}
 	for _, p := range lacking(s.Outline) {
 		for _, q := range b.parts {
-			if separation(p, q) < -rounding {
+			if separation(p, q) < -over {
 				return false
 			}
 		}

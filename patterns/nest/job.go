@@ -8,6 +8,7 @@ import (
 	"slices"
 
 	"understructure/geometry/plane"
+	"understructure/geometry/unit"
 )
 
 // job is a crowd with what it was made from.
@@ -44,13 +45,13 @@ func newJob(ctx context.Context, pieces []Piece, stock []Stock, o Options) (*job
 		if err != nil {
 			return nil, fmt.Errorf("nest: piece %d %q: %w", k+1, p.ID, err)
 		}
-		s.add(p.Turns, p.Over, clean(p.Outline).Area(), b.parts)
+		s.add(allowed(p), p.Over, clean(p.Outline).Area(), b.parts)
 		for i := range p.Count {
 			j.wait = append(j.wait, item{kind: k, copy: i, pose: s.of[k][0]})
 		}
 	}
 	for _, st := range stock {
-		s.add(nil, false, 0, lacking(st.Outline))
+		s.add([]unit.Angle{0}, false, 0, lacking(st.Outline))
 	}
 	s.views = make([]view, len(s.poses)*len(s.poses))
 	slices.SortStableFunc(j.wait, j.byBulk)
@@ -68,7 +69,7 @@ func (j *job) open(stock int) int {
 	if n > 0 {
 		at.X = j.rooms[n-1].hi.X + apart
 	}
-	j.rooms = append(j.rooms, room{at, at.Add(hi.Sub(lo))})
+	j.rooms = append(j.rooms, room{at, at.Add(hi.Sub(lo)).Add(plane.Point{X: edge, Y: edge})})
 	j.bins = append(j.bins, bin{stock, j.used[stock]})
 	j.used[stock]++
 	kind := j.loose + stock
@@ -85,6 +86,9 @@ func (j *job) shut() {
 	j.rooms, j.bins = j.rooms[:n], j.bins[:n]
 	j.fixed = slices.DeleteFunc(j.fixed, func(it item) bool { return it.room == n })
 }
+
+// edge is how far pieces may reach over the edge of the stock, so that those fit that fill it side by side, a hair between them, mm.
+const edge = 1e-4
 
 // apart is the distance between two rooms, mm.
 const apart = 1000.0

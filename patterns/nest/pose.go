@@ -58,9 +58,6 @@ type shapes struct {
 func (s *shapes) add(turns []unit.Angle, over bool, area float64, parts []plane.Ring) {
 	kind := len(s.of)
 	s.of, s.area = append(s.of, nil), append(s.area, area)
-	if len(turns) == 0 {
-		turns = []unit.Angle{0}
-	}
 	for _, side := range []bool{false, true} {
 		for _, t := range turns {
 			if over || !side {
@@ -124,11 +121,11 @@ func (s *shapes) newView(a, b int) view {
 	back := inverse(p.turn, p.over)
 	f := s.nofits[key]
 	if f == nil {
-		gap := s.gap
+		gap := s.gap + hair
 		if q.kind >= s.loose {
 			gap = 0
 		}
-		f = newNofit(mapped(p.parts, back, p.over), mapped(q.parts, back, p.over), gap+hair)
+		f = newNofit(mapped(p.parts, back, p.over), mapped(q.parts, back, p.over), gap)
 		s.nofits[key] = f
 	}
 	x, y := back(plane.Point{X: sign}), back(plane.Point{Y: sign})

@@ -30,7 +30,7 @@ func Strip(ctx context.Context, pieces []Piece, width float64, o Options) (Layou
 			least = min(least, p.hi.Y-p.lo.Y)
 			j.rooms[0].hi.X += float64(pieces[kind].Count) * (p.hi.X - p.lo.X + o.Gap) // room for all, one behind the other
 		}
-		if least > width {
+		if least > width+edge {
 			return Layout{}, fmt.Errorf("nest: piece %d %q is %.4g mm wide, want at most the strip's %g", kind+1, pieces[kind].ID, least, width)
 		}
 	}

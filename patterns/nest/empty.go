@@ -2,39 +2,6 @@ package nest
 
 import "slices"
 
-// admit tries to make room for pieces that were not laid, by pushing the others together.
-func (j *job) admit() {
-	left := j.wait
-	j.wait = nil
-	for k, it := range left {
-		j.meter.stage(0.5 / float64(len(left)-k))
-		saved := slices.Clone(j.items[:j.moves])
-		j.laid = append(saved, it)
-		j.gather()
-		if last := &j.items[j.moves-1]; !j.settleAnywhere(last) || !j.separateAnew() {
-			j.wait = append(j.wait, it)
-			j.laid = saved
-			j.gather()
-		} else {
-			j.laid = slices.Clone(j.items[:j.moves])
-		}
-	}
-}
-
-// settleAnywhere puts an item into some room that it fits.
-func (j *job) settleAnywhere(it *item) bool {
-	it.room = -1
-	j.settle(it)
-	return it.room >= 0
-}
-
-// separateAnew separates the crowd after items were moved.
-func (j *job) separateAnew() bool {
-	j.measureAll()
-	j.unload()
-	return j.separate(patience, strikes)
-}
-
 // empty tries to do without the emptiest whole bin, as often as that succeeds.
 func (j *job) empty() {
 	for j.spare(j.emptiest()) {
@@ -114,47 +81,4 @@ func (j *job) fitsElse(it *item) bool {
 		}
 	}
 	return false
-}
-
-// trade lays what lies in the last bin on a smaller stock, if there is one that holds it.
-func (j *job) trade() {
-	r := j.emptiest()
-	now := clean(j.stock[j.bins[r].stock].Outline).Area()
-	if j.stock[j.bins[r].stock].Offcut {
-		return
-	}
-	for s, st := range j.stock {
-		if st.Offcut || st.Count > 0 && j.used[s] >= st.Count || clean(st.Outline).Area() >= now {
-			continue
-		}
-		if j.moved(r, j.open(s)) {
-			now = clean(st.Outline).Area()
-			r = len(j.rooms) - 1
-		} else {
-			j.shut()
-		}
-	}
-}
-
-// moved lays everything that lies in one room in another, which is empty, or nothing.
-func (j *job) moved(from, to int) bool {
-	j.laid = nil
-	var moving []item
-	for _, it := range j.items[:j.moves] {
-		if it.room == from {
-			moving = append(moving, it)
-		} else {
-			j.laid = append(j.laid, it)
-		}
-	}
-	for _, it := range moving {
-		if !j.lay(&it, to) {
-			j.laid = slices.Clone(j.items[:j.moves])
-			return false
-		}
-		j.laid = append(j.laid, it)
-	}
-	slices.SortStableFunc(j.laid, j.byBulk)
-	j.gather()
-	return true
 }
