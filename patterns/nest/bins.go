@@ -8,9 +8,9 @@ import (
 	"slices"
 )
 
-// Bins lays all pieces on the stock: offcuts first, then as few of the whole as the effort allows; and in the
-// last of them as far to the left as may be, so that what is left over can be used again. Stock is used in
-// the order given, offcuts from the smallest. Pieces that find no room are counted in Layout.Left. It fails when a piece
+// Bins lays all pieces on the stock: offcuts first, then as few of the whole as the effort allows; and on the
+// emptiest of them as far to the left as may be, so that what is left over can be used again. Stock is used in
+// the order given, offcuts from the smallest, and the emptiest is exchanged for a smaller size if there is one that does. Pieces that find no room are counted in Layout.Left. It fails when a piece
 // fits no stock at all, or when the context ends before there is any layout; later, the best layout so far is returned.
 func Bins(ctx context.Context, pieces []Piece, stock []Stock, o Options) (Layout, error) {
 	if err := refuse(pieces, o); err != nil {

@@ -41,3 +41,22 @@ func TestSlicesOnPlanks(t *testing.T) {
 		t.Errorf("%d planks, want 2", len(l.Bins))
 	}
 }
+
+func BenchmarkSlices(b *testing.B) {
+	pieces := slicesOf(b)
+	var u float64
+	var planks int
+	for b.Loop() {
+		l, err := nest.Strip(b.Context(), pieces, plankWidth, nest.Options{Slack: nest.MostSlack})
+		if err != nil {
+			b.Fatal(err)
+		}
+		u = l.Bins[0].Utilisation
+		if l, err = nest.Bins(b.Context(), pieces, []nest.Stock{nest.Sheet("plank", plankLength, plankWidth, 0)}, nest.Options{Slack: nest.MostSlack}); err != nil {
+			b.Fatal(err)
+		}
+		planks = len(l.Bins)
+	}
+	b.ReportMetric(100*u, "%")
+	b.ReportMetric(float64(planks), "planks")
+}

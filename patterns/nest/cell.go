@@ -19,6 +19,7 @@ type run struct {
 	low, high float64
 }
 
+// fill looks up what can matter in a cell.
 func (f *nofit) fill(i, j int) cell {
 	// A little wider than the cell, so that rounding cannot put a place outside its own.
 	const more = 1e-9

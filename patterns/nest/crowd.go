@@ -18,6 +18,7 @@ type crowd struct {
 	near  []near    // scratch of the search
 	close []near
 	todo  []int
+	tried []int
 	rnd   *rand.Rand
 	meter *meter
 }
@@ -63,7 +64,8 @@ func (c *crowd) pair(i, j int) float64 {
 	}
 	p, q := &c.poses[a.pose], &c.poses[b.pose]
 	c.meter.spent++
-	return c.view(a.pose, b.pose).depth(b.at.Sub(a.at)) * p.size * q.size
+	v := c.view(a.pose, b.pose)
+	return v.depth(b.at.Sub(a.at)) * p.size * q.size
 }
 
 // measure looks up anew how deep item i overlaps all others.

@@ -88,7 +88,7 @@ func (c *crowd) leftmost(y, lo, hi float64) (float64, bool) {
 func (v *view) chord(part []side, y float64) (from, to float64) {
 	from, to = math.Inf(-1), math.Inf(1)
 	for _, s := range part {
-		a, b := s.x*v.xx+s.y*v.yx, s.x*v.xy+s.y*v.yy // the normal as seen here
+		a, b := s.x*v.back.xx+s.y*v.back.yx, s.x*v.back.xy+s.y*v.back.yy // the normal as seen here
 		room := s.c - b*y
 		switch {
 		case math.Abs(a) < 1e-12:

@@ -31,7 +31,7 @@ func newJob(ctx context.Context, pieces []Piece, stock []Stock, o Options) (*job
 	if o.Effort == 0 {
 		o.Effort = UsualEffort
 	}
-	s := &shapes{gap: o.Gap, loose: len(pieces), nofits: map[pairing]*nofit{}}
+	s := &shapes{gap: o.Gap, loose: len(pieces), made: map[pairing]*nofit{}}
 	j := &job{
 		pieces: pieces, stock: stock, used: make([]int, len(stock)),
 		crowd: &crowd{
@@ -53,7 +53,7 @@ func newJob(ctx context.Context, pieces []Piece, stock []Stock, o Options) (*job
 	for _, st := range stock {
 		s.add([]unit.Angle{0}, false, 0, lacking(st.Outline))
 	}
-	s.views = make([]view, len(s.poses)*len(s.poses))
+	s.nofits = make([]*nofit, len(s.poses)*len(s.poses))
 	slices.SortStableFunc(j.wait, j.byBulk)
 	return j, nil
 }
@@ -67,7 +67,8 @@ func (j *job) open(stock int) int {
 	at := plane.Point{}
 	n := len(j.rooms)
 	if n > 0 {
-		at.X = j.rooms[n-1].hi.X + apart
+		from, to := j.stock[j.bins[n-1].stock].Outline.Bounds() // its room may have been shortened
+		at.X = j.rooms[n-1].lo.X + to.X - from.X + apart
 	}
 	j.rooms = append(j.rooms, room{at, at.Add(hi.Sub(lo)).Add(plane.Point{X: edge, Y: edge})})
 	j.bins = append(j.bins, bin{stock, j.used[stock]})

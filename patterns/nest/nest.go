@@ -31,7 +31,7 @@ type Piece struct {
 type Options struct {
 	Gap      float64            // room for the knife between two pieces, mm; none is kept to the edge of the stock
 	Slack    float64            // outlines may be drawn simpler outward by so much, which is faster; mm, 0 to MostSlack
-	Effort   int                // how many places to try in all; 0 for UsualEffort
+	Effort   int                // places to try in all, each counted again for every item looked at there; 0 for UsualEffort
 	Seed     uint64             // another seed is another chance
 	Progress func(done float64) // told now and then which part of the work is done, 0 to 1; may be nil
 }
@@ -39,7 +39,7 @@ type Options struct {
 // MostSlack is the most that an outline may be simplified by, mm: the width of a pen line.
 const MostSlack = 0.5
 
-// UsualEffort takes some seconds on one core.
+// UsualEffort takes a second or two on one core; a thousand million take most of a minute.
 const UsualEffort = 10_000_000
 
 // Placement is one piece where it lies: turned over if it is, then turned about the origin of its

@@ -46,11 +46,11 @@ func TestDepthAgreesWithOverlap(t *testing.T) {
 	turns := []unit.Angle{0, 90 * unit.Degree, 180 * unit.Degree, 270 * unit.Degree, 30 * unit.Degree, -77 * unit.Degree}
 	for range 12 {
 		rings := []plane.Ring{star(rnd, 5+rnd.IntN(20), 30, 100), comb(1 + rnd.IntN(4)), star(rnd, 4+rnd.IntN(5), 5, 60)}
-		s := &shapes{loose: len(rings), nofits: map[pairing]*nofit{}}
+		s := &shapes{loose: len(rings), made: map[pairing]*nofit{}}
 		for _, r := range rings {
 			s.add(turns, true, r.Area(), convexParts(r))
 		}
-		s.views = make([]view, len(s.poses)*len(s.poses))
+		s.nofits = make([]*nofit, len(s.poses)*len(s.poses))
 		apart, over := 0, 0
 		for range 400 {
 			a, b := rnd.IntN(len(s.poses)), rnd.IntN(len(s.poses))
@@ -60,7 +60,7 @@ func TestDepthAgreesWithOverlap(t *testing.T) {
 				return Placement{Turn: q.turn, Over: q.over, Move: p}.Ring(rings[q.kind])
 			}
 			common := overlap(t, place(a, plane.Point{}), place(b, at))
-			d := s.view(a, b).depth(at)
+			d := depth(s.view(a, b), at)
 			switch {
 			case d == 0 && common > 1e-3:
 				t.Fatalf("poses %d and %d at %v: depth 0, but %g mm² in common", a, b, at, common)
@@ -80,15 +80,15 @@ func TestDepthAgreesWithOverlap(t *testing.T) {
 
 // Two sticks of 1 × 10 mm that cross at right angles: what is found from one is found from the other.
 func TestViewFromEitherSide(t *testing.T) {
-	s := &shapes{loose: 2, nofits: map[pairing]*nofit{}}
+	s := &shapes{loose: 2, made: map[pairing]*nofit{}}
 	stick := []plane.Ring{rectangle(plane.Point{X: -5, Y: -0.5}, plane.Point{X: 5, Y: 0.5})}
 	s.add([]unit.Angle{0, 90 * unit.Degree}, false, 10, stick)
 	s.add([]unit.Angle{0, 90 * unit.Degree}, false, 10, stick)
-	s.views = make([]view, len(s.poses)*len(s.poses))
+	s.nofits = make([]*nofit, len(s.poses)*len(s.poses))
 	for a := range s.poses {
 		for b := range s.poses {
 			for _, p := range []plane.Point{{X: 0.5, Y: 5}, {X: 5, Y: 0.25}, {X: 9, Y: 0}, {X: 0, Y: 9}, {X: 5.2, Y: 5.2}} {
-				one, other := s.view(a, b).depth(p), s.view(b, a).depth(plane.Point{X: -p.X, Y: -p.Y})
+				one, other := depth(s.view(a, b), p), depth(s.view(b, a), plane.Point{X: -p.X, Y: -p.Y})
 				if math.Abs(one-other) > 1e-9 {
 					t.Errorf("pose %d from %d at %v: %g, and %g the other way", b, a, p, one, other)
 				}
@@ -96,3 +96,5 @@ func TestViewFromEitherSide(t *testing.T) {
 		}
 	}
 }
+
+func depth(v view, p plane.Point) float64 { return v.depth(p) }

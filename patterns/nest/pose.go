@@ -14,6 +14,7 @@ type pose struct {
 	over   bool
 	parts  []plane.Ring // convex parts of the outline used for the search
 	lo, hi plane.Point  // box round it, measured from its origin
+	back   matrix       // undoes the turn, and the turning over
 	size   float64      // fourth root of the hull's area: how much its overlaps count
 }
 
@@ -27,6 +28,9 @@ func newPose(kind int, turn unit.Angle, over bool, parts []plane.Ring) pose {
 		return q
 	}
 	q.lo, q.hi = all.Bounds()
+	back := inverse(turn, over)
+	x, y := back(plane.Point{X: 1}), back(plane.Point{Y: 1})
+	q.back = matrix{x.X, y.X, x.Y, y.Y}
 	q.size = math.Sqrt(math.Sqrt(all.Hull().Area()))
 	return q
 }
@@ -50,8 +54,8 @@ type shapes struct {
 	area   []float64 // of each kind, as drawn
 	loose  int       // kinds from here on are what a stock lacks of its box; no gap is kept to such
 	gap    float64
-	views  []view
-	nofits map[pairing]*nofit
+	nofits []*nofit // of each pair of poses, as a matrix; nil before it is asked for
+	made   map[pairing]*nofit
 }
 
 // add lists the ways that a kind may lie.
@@ -86,48 +90,50 @@ const fineness = 1 << 30
 
 // view is a no-fit polygon seen from a pose that is itself turned: places are turned back before they are looked up.
 type view struct {
-	nofit          *nofit
-	xx, xy, yx, yy float64
+	nofit *nofit
+	back  matrix
 }
+
+// matrix is a linear map of the plane.
+type matrix struct{ xx, xy, yx, yy float64 }
 
 // depth is how deep the second pose, at p measured from the first, overlaps it.
 func (v *view) depth(p plane.Point) float64 {
-	return v.nofit.depth(plane.Point{X: v.xx*p.X + v.xy*p.Y, Y: v.yx*p.X + v.yy*p.Y})
+	return v.nofit.depth(plane.Point{X: v.back.xx*p.X + v.back.xy*p.Y, Y: v.back.yx*p.X + v.back.yy*p.Y})
 }
 
-// view returns where pose b overlaps pose a, measured from a.
-func (s *shapes) view(a, b int) *view {
-	v := &s.views[a*len(s.poses)+b]
-	if v.nofit == nil {
-		*v = s.newView(a, b)
-	}
-	return v
-}
-
-// newView shares no-fit polygons among poses that lie alike to each other: turned together, turned
-// over together, or each seen from the other.
-func (s *shapes) newView(a, b int) view {
+// view returns where pose b overlaps pose a, measured from a. Poses that lie alike to each other share a no-fit
+// polygon: turned together, turned over together, or each seen from the other.
+func (s *shapes) view(a, b int) view {
+	f := &s.nofits[a*len(s.poses)+b]
 	sign := 1.0
 	if s.poses[a].kind > s.poses[b].kind {
 		a, b, sign = b, a, -1
 	}
-	p, q := &s.poses[a], &s.poses[b]
+	p := &s.poses[a]
+	if *f == nil {
+		*f = s.nofit(p, &s.poses[b])
+	}
+	m := p.back
+	return view{*f, matrix{sign * m.xx, sign * m.xy, sign * m.yx, sign * m.yy}}
+}
+
+func (s *shapes) nofit(p, q *pose) *nofit {
 	rel := q.turn - p.turn
 	if p.over {
 		rel = -rel
 	}
 	turn := int64(math.Round(float64(rel)/(2*math.Pi)*fineness)) & (fineness - 1)
 	key := pairing{p.kind, q.kind, p.over != q.over, turn}
-	back := inverse(p.turn, p.over)
-	f := s.nofits[key]
+	f := s.made[key]
 	if f == nil {
 		gap := s.gap + hair
 		if q.kind >= s.loose {
 			gap = 0
 		}
+		back := inverse(p.turn, p.over)
 		f = newNofit(mapped(p.parts, back, p.over), mapped(q.parts, back, p.over), gap)
-		s.nofits[key] = f
+		s.made[key] = f
 	}
-	x, y := back(plane.Point{X: sign}), back(plane.Point{Y: sign})
-	return view{f, x.X, y.X, x.Y, y.Y}
+	return f
 }

@@ -7,11 +7,12 @@ import (
 	"understructure/geometry/plane"
 )
 
-// farthest is the greatest distance of a point from the origin, and mostItems the greatest number of
-// copies in all: beyond, a slip of the pen is likelier than a job.
+// Beyond these a slip of the pen is likelier than a job, and tables would not fit the memory.
 const (
-	farthest  = 1e5 // 100 m
+	farthest  = 1e5 // distance of a point from the origin, mm
 	mostItems = 2000
+	mostWays  = 3000 // ways to lie of all pieces together
+	leastArea = 1e-3 // mm²
 )
 
 // refuse names what can't be laid, and what can.
@@ -28,7 +29,7 @@ func refuse(pieces []Piece, o Options) error {
 	if o.Effort < 0 {
 		return fmt.Errorf("nest: effort %d, want 0 or more", o.Effort)
 	}
-	items := 0
+	items, ways := 0, 0
 	for i, p := range pieces {
 		where := fmt.Sprintf("piece %d %q", i+1, p.ID)
 		if err := refuseRing(where, p.Outline); err != nil {
@@ -48,6 +49,10 @@ func refuse(pieces []Piece, o Options) error {
 			return fmt.Errorf("nest: %s: count %d, want 1 to %d", where, p.Count, mostItems)
 		}
 		items += p.Count
+		ways += waysOf(p)
+	}
+	if ways > mostWays {
+		return fmt.Errorf("nest: pieces may lie in %d ways in all, want at most %d; name fewer turns", ways, mostWays)
 	}
 	if items > mostItems {
 		return fmt.Errorf("nest: %d pieces in all, want at most %d", items, mostItems)
@@ -65,11 +70,19 @@ func refuseRing(where string, r plane.Ring) error {
 			return fmt.Errorf("nest: %s: point (%g, %g), want at most %g mm from the origin", where, p.X, p.Y, farthest)
 		}
 	}
-	if a := math.Abs(r.Area()); !(a > 0) {
-		return fmt.Errorf("nest: %s: outline round an area of %g mm², want more", where, a)
+	if a := math.Abs(r.Area()); !(a >= leastArea) {
+		return fmt.Errorf("nest: %s: outline round an area of %g mm², want at least %g", where, a, leastArea)
 	}
 	if p, meets := clean(r).Crossing(); meets {
 		return fmt.Errorf("nest: %s: the outline meets itself near (%.4g, %.4g)", where, p.X, p.Y)
 	}
 	return nil
+}
+
+// waysOf is in how many poses a piece may lie.
+func waysOf(p Piece) int {
+	if p.Over {
+		return 2 * len(allowed(p))
+	}
+	return len(allowed(p))
 }

@@ -21,11 +21,12 @@ type spot struct {
 	cost       float64
 }
 
-// How many places are tried: all over each room, in at most so many rooms, and round where the item
+// How many places are tried: all over each room, in at most so many rooms and poses, and round where the item
 // lies; the best are followed downhill. Chosen by trial on the instances in testdata/nesting.
 const (
 	scattered  = 20
 	mostRooms  = 4
+	mostPoses  = 4
 	roundabout = 10
 	followed   = 3
 )
@@ -35,7 +36,7 @@ func (c *crowd) relocate(i int) {
 	now := c.weighed(i)
 	best := spot{cost: math.Inf(1)}
 	rooms := c.someRooms(c.items[i].room)
-	for _, o := range c.of[c.items[i].kind] {
+	for _, o := range c.somePoses(&c.items[i]) {
 		if s := c.bestSpot(i, o, rooms); s.cost < best.cost {
 			best = s
 		}
@@ -45,6 +46,19 @@ func (c *crowd) relocate(i int) {
 		it.pose, it.room, it.at = best.pose, best.room, best.at
 		c.measure(i)
 	}
+}
+
+// somePoses is the item's own pose and some others, drawn by chance where there are many.
+func (c *crowd) somePoses(it *item) []int {
+	of := c.of[it.kind]
+	if len(of) <= mostPoses {
+		return of
+	}
+	c.tried = append(c.tried[:0], it.pose)
+	for range mostPoses - 1 {
+		c.tried = append(c.tried, of[c.rnd.IntN(len(of))])
+	}
+	return c.tried
 }
 
 // someRooms is the item's own room and some others, drawn by chance where there are many.
@@ -124,7 +138,7 @@ func (c *crowd) obstruct(o int, b *item, load float64) {
 	c.near = append(c.near, near{
 		lo: plane.Point{X: lo.X - c.gap - hair, Y: lo.Y - c.gap - hair},
 		hi: plane.Point{X: hi.X + c.gap + hair, Y: hi.Y + c.gap + hair},
-		at: b.at, factor: load * p.size * q.size, view: *c.view(b.pose, o),
+		at: b.at, factor: load * p.size * q.size, view: c.view(b.pose, o),
 	})
 }
 
