@@ -22,6 +22,7 @@ import (
 type pieces struct {
 	doc             *document.Document
 	easel           *easel
+	open            openRecord
 	all             []piece.Piece // of the newest whole plan
 	shown           []piece.Piece // that the choices leave
 	material, layer *widget.Select
@@ -43,7 +44,7 @@ func newPieces(w *Window) *pieces {
 	p := &pieces{doc: w.doc, easel: newEasel(w.options.Rooms.Post, mostCards), count: widget.NewLabel(""), grid: control.NewPieceGrid()}
 	p.count.SizeName = theme.SizeNameCaptionText
 	p.material, p.layer = widget.NewSelect(nil, func(string) { p.choose() }), widget.NewSelect(nil, func(string) { p.filter() })
-	p.grid.Picture, p.grid.OnPicked = p.card, p.open
+	p.grid.Picture, p.grid.OnPicked = p.card, p.enlarge
 	p.one = newOnePiece(p)
 	p.choices = container.NewHBox(p.material, p.layer, p.count)
 	p.head, p.box = container.NewStack(p.choices), container.NewStack(p.grid)
@@ -52,11 +53,19 @@ func newPieces(w *Window) *pieces {
 
 // show takes over the newest plan once it is whole; until then the pieces before are looked at.
 func (p *pieces) show() {
-	now, err := p.doc.Plan()
-	if p.doc.Busy() || err != nil || same(now.Pieces, p.all) {
-		return
+	if open := opened(p.doc); open != p.open {
+		p.open = open
+		if p.doc.Busy() { // not merely another name for the same
+			p.take(nil)
+		}
 	}
-	p.all = now.Pieces
+	if now, err := p.doc.Plan(); err == nil && !p.doc.Busy() && !same(now.Pieces, p.all) {
+		p.take(now.Pieces)
+	}
+}
+
+func (p *pieces) take(all []piece.Piece) {
+	p.all = all
 	p.easel.forget()
 	p.material.Options = append([]string{lang.L("all materials")}, p.materials()...)
 	if !slices.Contains(p.material.Options, p.material.Selected) {
@@ -164,8 +173,8 @@ func pixelsOf(o fyne.CanvasObject) float32 {
 	return 1
 }
 
-// open shows one piece large.
-func (p *pieces) open(i int) {
+// enlarge shows one piece large.
+func (p *pieces) enlarge(i int) {
 	p.one.open(i)
 	p.turnTo(p.one.head, p.one.box)
 }

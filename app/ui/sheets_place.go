@@ -19,6 +19,7 @@ type sheetsPlace struct {
 	of     *record.Record // that the pages laid, or being laid, are of; nil while there are none
 	whole  *plan.Plan     // the newest plan with pieces
 	from   record.Record  // that it was computed from
+	open   openRecord
 
 	at     int    // the page that is looked at
 	picked string // ID of a piece on it, or ""
@@ -47,6 +48,12 @@ func (s *sheetsPlace) stage() fyne.CanvasObject {
 // paper needs no other plan.
 func (s *sheetsPlace) show() {
 	r := s.doc.Record()
+	if open := opened(s.doc); open != s.open {
+		s.open = open
+		if s.of != nil && !reflect.DeepEqual(*s.of, r) { // not merely another name for it
+			s.clear()
+		}
+	}
 	if now, err := s.doc.Plan(); err == nil && !s.doc.Busy() {
 		s.whole, s.from = &now, r
 	}
@@ -55,6 +62,13 @@ func (s *sheetsPlace) show() {
 		s.begin()
 	}
 	s.column.show()
+}
+
+// clear takes the pages of another record away.
+func (s *sheetsPlace) clear() {
+	s.of, s.whole, s.picked = nil, nil, ""
+	s.laying.stop()
+	s.take(laid{})
 }
 
 // sameButPaper reports whether two records ask for the same pieces.

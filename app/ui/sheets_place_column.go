@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -24,6 +25,7 @@ type sheetsColumn struct {
 	activity     *widget.Activity
 	stop, again  *widget.Button
 	list         *widget.List
+	marked       int // in the list, -1 for none
 	print        *widget.Button
 	export       *widget.Button
 	blank        *widget.Button
@@ -101,8 +103,11 @@ func (c *sheetsColumn) says(busy bool) string {
 	case len(l.pages) == 0:
 		return lang.L("There are no pages yet.")
 	}
-	text := lang.L("{{.Count}} pages of {{.Paper}}. Pieces take {{.Share}} of the paper.", map[string]any{
-		"Count": len(l.pages), "Paper": c.paperName(), "Share": fmt.Sprintf("%.0f %%", 100*l.share())})
+	said := map[string]any{"Count": len(l.pages), "Paper": c.paperName(), "Share": fmt.Sprintf("%.0f %%", 100*l.share())}
+	text := lang.L("{{.Count}} pages of {{.Paper}}. Pieces take {{.Share}} of the paper.", said)
+	if len(l.pages) == 1 {
+		text = lang.L("1 page of {{.Paper}}. Pieces take {{.Share}} of it.", said)
+	}
 	if !c.place.current() {
 		return text + " " + lang.L("They are not of the record as it is now.")
 	}
@@ -139,13 +144,12 @@ func (c *sheetsColumn) turnTo(i int) {
 
 // mark selects the piece that is picked.
 func (c *sheetsColumn) mark() {
-	for i, it := range c.items() {
-		if it.Piece.ID == c.place.picked {
-			c.list.Select(i)
-			return
-		}
+	c.marked = slices.IndexFunc(c.items(), func(it sheet.Item) bool { return it.Piece.ID == c.place.picked })
+	if c.marked < 0 {
+		c.list.UnselectAll()
+		return
 	}
-	c.list.UnselectAll()
+	c.list.Select(c.marked)
 }
 
 // visible shows or hides.

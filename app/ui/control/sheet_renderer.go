@@ -19,7 +19,6 @@ type sheetRenderer struct {
 func (v *SheetView) CreateRenderer() fyne.WidgetRenderer {
 	r := &sheetRenderer{SheetView: v, frameLine: canvas.NewRectangle(color.Transparent), paper: canvas.NewRectangle(color.White), image: canvas.NewImageFromImage(nil)}
 	r.image.FillMode = canvas.ImageFillStretch
-	v.renderer = r
 	return r
 }
 

@@ -64,6 +64,9 @@ func (s *SheetStrip) Choose(i int) {
 // Chosen is the number of the marked page, -1 for none.
 func (s *SheetStrip) Chosen() int { return s.chosen }
 
+// Pages is how many there are.
+func (s *SheetStrip) Pages() int { return len(s.sheets) }
+
 // Ready shows a page whose picture has come.
 func (s *SheetStrip) Ready(i int) { s.list.RefreshItem(i) }
 

@@ -26,8 +26,6 @@ type SheetView struct {
 	picture image.Image
 	part    Cutout // that the picture shows
 	focused bool
-
-	renderer *sheetRenderer // nil until the widget is shown
 }
 
 // Turn these many pages and come to the end.
@@ -48,6 +46,12 @@ func (v *SheetView) Draw(s Sheet, rough image.Image) {
 	v.sheet, v.picture, v.part, v.wanted = s, rough, Cutout{Width: s.Width, Height: s.Height}, Cutout{}
 	v.Refresh()
 }
+
+// Sheet is the page that is shown.
+func (v *SheetView) Sheet() Sheet { return v.sheet }
+
+// Picture is what is shown of it, nil for blank paper.
+func (v *SheetView) Picture() image.Image { return v.picture }
 
 // Again asks anew for what is seen.
 func (v *SheetView) Again() {
