@@ -26,7 +26,7 @@ import (
 // openWindow shows the window until it is closed, with the record of a file or, without one, a demonstration.
 func openWindow(path string) error {
 	if path != "" {
-		if _, err := record.Load(path); err != nil {
+		if _, err := record.LoadDraft(path); err != nil {
 			return err
 		}
 	}
@@ -38,7 +38,7 @@ func openWindow(path string) error {
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
 	w, err := newWindow(a, ui.Options{
 		Version: version, Terms: terms,
-		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.Load, Save: record.Save, Draft: record.SaveDraft, Recall: record.LoadDraft, Scratch: scratch()},
+		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.LoadDraft, Save: record.SaveDraft, Scratch: scratch()},
 		File:   path,
 		Demos:  demos,
 		Export: export,
