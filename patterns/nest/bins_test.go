@@ -2,7 +2,6 @@ package nest_test
 
 import (
 	"testing"
-	"time"
 
 	"understructure/geometry/plane"
 	"understructure/patterns/nest"
@@ -16,13 +15,12 @@ func slicesOf(t testing.TB) []nest.Piece { return read(t, "slices").pieces() }
 // Simulated annealing of a minute laid 24 slices of such sizes on 0.80 of a strip (measured for this project, not published).
 func TestSlicesOnStrip(t *testing.T) {
 	pieces := slicesOf(t)
-	start := time.Now()
 	l, err := nest.Strip(t.Context(), pieces, plankWidth, nest.Options{Slack: nest.MostSlack})
 	if err != nil {
 		t.Fatal(err)
 	}
 	judge(t, l, pieces, func(k int) plane.Ring { return box(l.Bins[k].Length+1e-6, plankWidth) }, 0)
-	t.Logf("utilisation %.4f of %.1f mm in %v", l.Bins[0].Utilisation, l.Bins[0].Length, time.Since(start))
+	t.Logf("utilisation %.4f of %.1f mm", l.Bins[0].Utilisation, l.Bins[0].Length)
 	if u := l.Bins[0].Utilisation; u < 0.80 {
 		t.Errorf("utilisation %.4f, want 0.80", u)
 	}
@@ -30,13 +28,12 @@ func TestSlicesOnStrip(t *testing.T) {
 
 func TestSlicesOnPlanks(t *testing.T) {
 	pieces := slicesOf(t)
-	start := time.Now()
 	l, err := nest.Bins(t.Context(), pieces, []nest.Stock{nest.Sheet("plank", plankLength, plankWidth, 0)}, nest.Options{Slack: nest.MostSlack})
 	if err != nil {
 		t.Fatal(err)
 	}
 	judge(t, l, pieces, func(int) plane.Ring { return box(plankLength, plankWidth) }, 0)
-	t.Logf("%d planks, %+v in %v", len(l.Bins), l.Bins, time.Since(start))
+	t.Logf("%d planks: %+v", len(l.Bins), l.Bins)
 	if len(l.Bins) != 2 {
 		t.Errorf("%d planks, want 2", len(l.Bins))
 	}

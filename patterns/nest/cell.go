@@ -4,14 +4,20 @@ import (
 	"cmp"
 	"math"
 	"slices"
+
+	"understructure/geometry/plane"
 )
 
 // cell is a small box of a no-fit polygon and what can matter in it: the sides of the parts that
-// reach into it, less those that lie behind others everywhere in it. It is filled when first entered.
+// reach into it, less those that lie behind others everywhere in it. It is filled when it has been entered often enough
+// for that to pay.
 type cell struct {
-	from, to int32 // its parts in nofit.runs; both 0 before it is filled
+	from, to int32 // its parts in nofit.runs; before it is filled, 0 and how often it was entered
 	first    int32 // its first side in nofit.sides
 }
+
+// worthFilling is after how many entries a cell is filled, which takes as long as some dozens of scans.
+const worthFilling = 32
 
 // run is one part as seen from a cell: its sides that matter, and bounds of its depth in the cell.
 type run struct {
@@ -26,20 +32,25 @@ func (f *nofit) fill(i, j int) cell {
 	x0, x1 := f.lo.X+(float64(i)-more)/f.scale.X, f.lo.X+(float64(i+1)+more)/f.scale.X
 	y0, y1 := f.lo.Y+(float64(j)-more)/f.scale.Y, f.lo.Y+(float64(j+1)+more)/f.scale.Y
 	var runs []run
+	var lows []float64
 	floor := hair / 10
-	for _, p := range f.parts {
+	for i := range f.parts {
+		p := &f.parts[i]
+		if x1 <= p.lo.X || x0 >= p.hi.X || y1 <= p.lo.Y || y0 >= p.hi.Y {
+			continue
+		}
 		r := run{low: math.Inf(1), high: math.Inf(1)}
-		lows := make([]float64, len(p))
-		for k, s := range p {
+		lows = lows[:0]
+		for _, s := range p.sides {
 			low, high := s.bounds(x0, x1, y0, y1)
-			lows[k] = low
+			lows = append(lows, low)
 			r.low, r.high = min(r.low, low), min(r.high, high)
 		}
 		if r.high <= floor {
 			continue
 		}
 		floor = max(floor, r.low)
-		for k, s := range p {
+		for k, s := range p.sides {
 			if lows[k] <= r.high {
 				r.sides = append(r.sides, s)
 			}
@@ -85,23 +96,10 @@ const flatness = 0.2
 
 // flat fits a plane to the depth in a cell that lies all inside.
 func (f *nofit) flat(x0, x1, y0, y1 float64) (side, bool) {
-	a, b, c, d := f.deepest(x0, y0), f.deepest(x1, y0), f.deepest(x0, y1), f.deepest(x1, y1)
+	a, b, c, d := f.scan(plane.Point{X: x0, Y: y0}), f.scan(plane.Point{X: x1, Y: y0}), f.scan(plane.Point{X: x0, Y: y1}), f.scan(plane.Point{X: x1, Y: y1})
 	gx, gy := (b+d-a-c)/(2*(x1-x0)), (c+d-a-b)/(2*(y1-y0))
 	mid := (a + b + c + d) / 4
 	x, y := (x0+x1)/2, (y0+y1)/2
-	off := math.Abs(mid-f.deepest(x, y)) + math.Abs(a+d-b-c)/4
+	off := math.Abs(mid-f.scan(plane.Point{X: x, Y: y})) + math.Abs(a+d-b-c)/4
 	return side{-gx, -gy, mid - gx*x - gy*y}, off < flatness*min(a, b, c, d)
-}
-
-// deepest is the depth at a place, by all parts.
-func (f *nofit) deepest(x, y float64) float64 {
-	deepest := 0.0
-	for _, p := range f.parts {
-		d := math.Inf(1)
-		for _, s := range p {
-			d = min(d, s.c-s.x*x-s.y*y)
-		}
-		deepest = max(deepest, d)
-	}
-	return deepest
 }

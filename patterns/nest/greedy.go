@@ -68,7 +68,7 @@ func (c *crowd) leftmost(y, lo, hi float64) (float64, bool) {
 			continue
 		}
 		for _, p := range q.view.nofit.parts {
-			if from, to := q.view.chord(p, y-q.at.Y); from < to {
+			if from, to := q.view.chord(p.sides, y-q.at.Y); from < to {
 				barred = append(barred, stretch{from + q.at.X, to + q.at.X})
 			}
 		}

@@ -13,7 +13,7 @@ import (
 // convex parts need no union to be found, which is where such polygons go wrong.
 type nofit struct {
 	lo, hi plane.Point
-	parts  [][]side
+	parts  []part
 	n      int
 	cells  []cell      // n rows of n columns over the box
 	scale  plane.Point // cells in a millimetre
@@ -21,8 +21,39 @@ type nofit struct {
 	sides  []side
 }
 
+// part is one convex part of a no-fit polygon and the box round it.
+type part struct {
+	lo, hi plane.Point
+	sides  []side
+}
+
 // side is the half-plane x·p.X + y·p.Y < c; x, y is the outward normal, of length 1.
 type side struct{ x, y, c float64 }
+
+// scan is the depth, looked up in all parts.
+func (f *nofit) scan(p plane.Point) float64 {
+	deepest := hair / 10
+parts:
+	for i := range f.parts {
+		q := &f.parts[i]
+		if p.X <= q.lo.X || p.X >= q.hi.X || p.Y <= q.lo.Y || p.Y >= q.hi.Y {
+			continue
+		}
+		d := math.Inf(1)
+		for _, s := range q.sides {
+			in := s.c - s.x*p.X - s.y*p.Y
+			if in <= deepest {
+				continue parts
+			}
+			d = min(d, in)
+		}
+		deepest = d
+	}
+	if deepest == hair/10 {
+		return 0
+	}
+	return deepest
+}
 
 // hair is kept between pieces beyond the gap, so that rounding cannot make them overlap, mm; a tenth of it counts as no overlap.
 const hair = 1e-6
@@ -37,6 +68,10 @@ func (f *nofit) depth(p plane.Point) float64 {
 	}
 	q := f.cells[j*f.n+i]
 	if q.from == 0 {
+		if q.to++; q.to < worthFilling {
+			f.cells[j*f.n+i] = q
+			return f.scan(p)
+		}
 		q = f.fill(i, j)
 	}
 	deepest, k := hair/10, q.first
@@ -76,11 +111,13 @@ func newNofit(a, b []plane.Ring, gap float64) *nofit {
 	f := &nofit{lo: plane.Point{X: math.Inf(1), Y: math.Inf(1)}, hi: plane.Point{X: math.Inf(-1), Y: math.Inf(-1)}}
 	total := 0
 	for _, s := range sums {
-		lo, hi := s.Bounds()
-		f.parts = append(f.parts, sidesOf(s, gap))
-		total += len(f.parts[len(f.parts)-1])
-		f.lo = plane.Point{X: math.Min(f.lo.X, lo.X-gap), Y: math.Min(f.lo.Y, lo.Y-gap)}
-		f.hi = plane.Point{X: math.Max(f.hi.X, hi.X+gap), Y: math.Max(f.hi.Y, hi.Y+gap)}
+		p := part{sides: sidesOf(s, gap)}
+		p.lo, p.hi = s.Bounds()
+		p.lo, p.hi = plane.Point{X: p.lo.X - gap, Y: p.lo.Y - gap}, plane.Point{X: p.hi.X + gap, Y: p.hi.Y + gap}
+		f.lo = plane.Point{X: min(f.lo.X, p.lo.X), Y: min(f.lo.Y, p.lo.Y)}
+		f.hi = plane.Point{X: max(f.hi.X, p.hi.X), Y: max(f.hi.Y, p.hi.Y)}
+		f.parts = append(f.parts, p)
+		total += len(p.sides)
 	}
 	f.n = min(mostCells, 1+int(math.Sqrt(float64(total))))
 	f.runs = make([]int32, 1) // no cell begins at 0
