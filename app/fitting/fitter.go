@@ -44,7 +44,7 @@ func figureOf(r record.Record) func() (torso.Torso, bool) {
 		if !drawn {
 			bodice, _ := measure.TrustedSkirt(measure.Trusted(r.Garment.Bodice), r.Garment.Skirt)
 			var err error
-			t, err = torso.Build(bodice, r.Object.Wearer, r.Object.Year)
+			t, err = torso.Build(bodice, r.Object.Wearer, r.Object.Year, r.Mount.Shape)
 			drawn, ok = true, err == nil
 		}
 		return t, ok

@@ -74,7 +74,7 @@ func coreSizes(g *rand.Rand, w measure.Wearer) measure.Sheet {
 
 // readings measures a figure of these sizes all over, each reading with a hand's error.
 func readings(g *rand.Rand, core measure.Sheet, w measure.Wearer, year int) measure.Sheet {
-	t, err := torso.Build(core, w, year)
+	t, err := torso.Build(core, w, year, nil)
 	if err != nil {
 		panic(err) // the plain sizes must always make a figure
 	}

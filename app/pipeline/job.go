@@ -42,7 +42,7 @@ func newJob(r record.Record) (*job, error) {
 	j.check()
 	bodice, _ := measure.TrustedSkirt(measure.Trusted(r.Garment.Bodice), r.Garment.Skirt)
 	var err error
-	if j.garment, err = torso.Build(bodice, r.Object.Wearer, r.Object.Year); err != nil {
+	if j.garment, err = torso.Build(bodice, r.Object.Wearer, r.Object.Year, r.Mount.Shape); err != nil {
 		return nil, fmt.Errorf("garment.bodice: %w", err)
 	}
 	j.notices = append(j.notices, under("garment.bodice.", j.garment.Notices)...)
@@ -55,7 +55,7 @@ func newJob(r record.Record) (*job, error) {
 		return nil, fmt.Errorf("form: a padded mount needs the form's measurements, or choose mount.build \"slices\"")
 	}
 	// A form in store is a modern one unless its readings say otherwise.
-	form, err := torso.Build(measure.Trusted(r.Form.Bodice), r.Object.Wearer, modern)
+	form, err := torso.Build(measure.Trusted(r.Form.Bodice), r.Object.Wearer, modern, nil)
 	if err != nil {
 		return nil, fmt.Errorf("form.bodice: %w", err)
 	}

@@ -45,7 +45,7 @@ func TestLengthsAreFoundOnTheOutlines(t *testing.T) {
 			continue
 		}
 		bodice, _ := measure.TrustedSkirt(measure.Trusted(r.Garment.Bodice), r.Garment.Skirt)
-		figure, err := torso.Build(bodice, r.Object.Wearer, r.Object.Year)
+		figure, err := torso.Build(bodice, r.Object.Wearer, r.Object.Year, r.Mount.Shape)
 		if err != nil {
 			t.Fatal(err)
 		}

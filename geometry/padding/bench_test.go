@@ -15,7 +15,7 @@ func pair(b *testing.B) (figure, form surface.Surface) {
 	skin := func(bust, waist, hip float64) surface.Surface {
 		t, err := torso.Build(measure.Sheet{
 			measure.BustGirth: bust, measure.WaistGirth: waist, measure.HipGirth: hip, measure.BackWaist: 385,
-		}, measure.Woman, 1872)
+		}, measure.Woman, 1872, nil)
 		if err != nil {
 			b.Fatal(err)
 		}

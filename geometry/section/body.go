@@ -3,6 +3,7 @@ package section
 import (
 	"math"
 
+	"understructure/geometry/curve"
 	"understructure/geometry/plane"
 )
 
@@ -38,6 +39,37 @@ func Shaped(p Profile, breadth, depth float64) Body {
 	return b
 }
 
+// Like returns the body that has the tape outline of a slice, which is taken to be alike on both
+// sides, with its side seams at mid-depth.
+func Like(s Section) Body {
+	hull := s.Ring().Hull()
+	lo, hi := hull.Bounds()
+	b := Body{Breadth: hi.X - lo.X, Depth: hi.Y - lo.Y, Y: (lo.Y + hi.Y) / 2}
+	round := Of(hull.Map(func(p plane.Point) plane.Point {
+		return plane.Point{X: p.X * 2 / b.Breadth, Y: (p.Y - b.Y) * 2 / b.Depth}
+	}))
+	b.radius = (*[Directions]float64)(&round)
+	return b
+}
+
+// Sides are the distances of the right and the left side from the middle, mm.
+func (b Body) Sides() (right, left float64) {
+	right, left = b.halves()
+	return b.Breadth / 2 * right, b.Breadth / 2 * left
+}
+
+// Halves is the body of a circular profile as superellipses, about its own middle.
+func (b Body) Halves() Halves {
+	right, left := b.Sides()
+	return Halves{Right: right, Left: left, Front: b.Depth / 2, Back: b.Depth / 2, FrontFullness: exponent(b.Front), BackFullness: exponent(b.Back)}
+}
+
+// halves are the right and the left half breadth as parts of their mean.
+func (b Body) halves() (right, left float64) {
+	right, left = math.Exp(-b.Balance), math.Exp(b.Balance)
+	return 2 * right / (right + left), 2 * left / (right + left)
+}
+
 // quarter is a quarter turn in directions.
 const quarter = Directions / 4
 
@@ -56,12 +88,14 @@ func init() {
 // 1818) with n = 2·exp(2κ/ln 2), which lies a part κ outside the circle at 45° when κ is
 // small, is a diamond at n = 1 and a square for great n.
 func full(κ float64) (out [quarter + 1]float64) {
-	n := 2 * math.Exp(2*κ/math.Ln2)
+	n := exponent(κ)
 	for j := range out {
 		out[j] = math.Exp(-math.Log(math.Exp(n*logCosine[j])+math.Exp(n*logCosine[quarter-j])) / n)
 	}
 	return out
 }
+
+func exponent(κ float64) float64 { return 2 * math.Exp(2*κ/math.Ln2) }
 
 // inQuarter is the direction of the first quarter that is as far from the sides as j.
 func inQuarter(j int) int {
@@ -80,7 +114,11 @@ type outline struct {
 
 func (b Body) outline() *outline {
 	o := new(outline)
-	front, back := full(b.Front), full(b.Back)
+	front := full(b.Front)
+	back := front
+	if b.Back != b.Front {
+		back = full(b.Back)
+	}
 	for j := range o.p {
 		r := b.radius[j]
 		if j <= Directions/2 {
@@ -101,8 +139,7 @@ func (b Body) skin() [Directions]plane.Point { return b.stretched(b.outline()) }
 
 // stretched is the skin drawn from the outline of b's fullness.
 func (b Body) stretched(o *outline) (p [Directions]plane.Point) {
-	right, left := math.Exp(-b.Balance), math.Exp(b.Balance)
-	right, left = 2*right/(right+left), 2*left/(right+left)
+	right, left := b.halves()
 	for j, q := range o.p {
 		f := b.Breadth / 2 / o.wide * right
 		if q.X < 0 {
@@ -148,6 +185,23 @@ func arcs(p *[Directions]plane.Point, seam float64) (girth, front, left float64)
 		left += l * above(-a.X, -c.X)
 	}
 	return girth, front, left
+}
+
+// SeamOf returns how far before mid-depth the side seams lie that cut off a front arc of the
+// given length; the front or the back where none do.
+func (b Body) SeamOf(front float64) float64 {
+	p := b.skin()
+	y, err := curve.Root(func(y float64) float64 {
+		_, f, _ := arcs(&p, y)
+		return f - front
+	}, -b.Depth/2, b.Depth/2, met/10)
+	switch {
+	case err == nil:
+		return y
+	case front > 0:
+		return -b.Depth / 2
+	}
+	return b.Depth / 2
 }
 
 // Ring returns the outline as the tape sees it, with the hollow between the lobes,

@@ -8,13 +8,14 @@ import (
 	"gonum.org/v1/gonum/mat"
 )
 
-// Readings are what a tape or a pair of callipers said of one slice, in millimetres. Girth
-// is always there; a 0 elsewhere was not taken.
+// Readings are what a tape or a pair of callipers said of one slice, in millimetres; a 0 was
+// not taken. Without a girth there must be a breadth and a depth.
 type Readings struct {
 	Girth, Breadth, Depth, FrontArc, LeftArc float64
 }
 
-// Usual is the slice that statistics expect, and how firmly, as standard deviations.
+// Usual is the slice that statistics expect, and how firmly, as standard deviations; a part
+// with a deviation of 0 stays as it is.
 type Usual struct {
 	Body
 	Ratio    float64 // of ln(breadth/depth)
@@ -34,7 +35,7 @@ var ErrReadings = errors.New("section: no outline has these readings together")
 // conditions (J. Nocedal, S. J. Wright, "Numerical Optimization", 2006, chapter 18).
 func Fit(r Readings, u Usual) (Body, error) {
 	b, err := fit(r, u)
-	if err != nil && r.FrontArc == 0 {
+	if err != nil && r.FrontArc == 0 && u.Lean > 0 {
 		// With front and back alike the widest place may lie on the fold between them, where
 		// leaning either way looks the same and the steps go to and fro. Nothing asks for a lean here.
 		u.Lean *= firmly
@@ -47,14 +48,21 @@ func Fit(r Readings, u Usual) (Body, error) {
 const firmly = 1e-3
 
 func fit(r Readings, u Usual) (Body, error) {
-	if !(r.Girth > 0) {
-		return Body{}, fmt.Errorf("%w: girth %g mm", ErrReadings, r.Girth)
+	f, err := newFitter(r, u)
+	if err != nil {
+		return Body{}, err
 	}
-	// Begin with the usual slice at the right size, so that "near" means near in shape.
-	g, _, _ := u.Arcs()
-	u.Breadth, u.Depth = u.Breadth*r.Girth/g, u.Depth*r.Girth/g
-	f := fitter{Readings: r, usual: u}
-	return f.from(vector{})
+	return f.from(vector{}, thorough)
+}
+
+// Refit is Fit for a slice that is nearly right already: it steps from there, is quicker to
+// succeed and to give up, and may miss a reading by a twentieth of a millimetre.
+func Refit(b Body, r Readings, u Usual) (Body, error) {
+	f, err := newFitter(r, u)
+	if err != nil {
+		return Body{}, err
+	}
+	return f.from(f.usual.departure(b), brisk)
 }
 
 // fitter seeks one slice. It keeps the last outline it drew, for most of the slices that it
@@ -66,9 +74,31 @@ type fitter struct {
 	kept        *outline
 }
 
+// newFitter begins with the usual slice at the right size, so that "near" means near in shape.
+func newFitter(r Readings, u Usual) (fitter, error) {
+	if r.Girth == 0 && r.Breadth > 0 && r.Depth > 0 {
+		return fitter{Readings: r, usual: u}, nil
+	}
+	if !(r.Girth > 0) {
+		return fitter{}, fmt.Errorf("%w: girth %g mm", ErrReadings, r.Girth)
+	}
+	g, _, _ := u.Arcs()
+	u.Breadth, u.Depth = u.Breadth*r.Girth/g, u.Depth*r.Girth/g
+	return fitter{Readings: r, usual: u}, nil
+}
+
+// patience is how long a slice is sought: the most steps, the step that is too small to matter,
+// and how nearly a reading must come out, mm.
+type patience struct {
+	steps        int
+	settled, met float64
+}
+
+var thorough, brisk = patience{mostSteps, settled, met}, patience{mostSteps / 4, 10 * settled, 5 * met}
+
 // from steps from x to the slice sought.
-func (f *fitter) from(x vector) (Body, error) {
-	for range mostSteps {
+func (f *fitter) from(x vector, p patience) (Body, error) {
+	for range p.steps {
 		next, err := f.step(x)
 		if err != nil {
 			return Body{}, err
@@ -78,12 +108,12 @@ func (f *fitter) from(x vector) (Body, error) {
 			moved = math.Max(moved, math.Abs(next[i]-x[i]))
 		}
 		x = next
-		if moved < settled && total(f.misses(x)) < met/2 {
+		if moved < p.settled && total(f.misses(x)) < met/2 {
 			break
 		}
 	}
 	for _, m := range f.misses(x) {
-		if math.Abs(m) > met || math.IsNaN(m) {
+		if math.Abs(m) > p.met || math.IsNaN(m) {
 			return Body{}, fmt.Errorf("%w: off by %.3f mm", ErrReadings, m)
 		}
 	}
@@ -122,6 +152,13 @@ func at(u Usual, x vector) Body {
 	return b
 }
 
+// departure is the x at which the usual slice becomes b.
+func (u Usual) departure(b Body) vector {
+	broader, deeper := math.Log(b.Breadth/u.Breadth), math.Log(b.Depth/u.Depth)
+	front, back := b.Front-u.Front, b.Back-u.Back
+	return vector{(broader + deeper) / 2, broader - deeper, (front + back) / 2, (front - back) / 2, b.Balance - u.Body.Balance, (b.Seam - u.Body.Seam) / u.Depth}
+}
+
 // anySize lets the girth alone settle the size.
 const anySize = 1.0
 
@@ -138,9 +175,9 @@ func (f *fitter) misses(x vector) []float64 {
 	}
 	skin := b.stretched(f.kept)
 	girth, front, left := arcs(&skin, b.Seam)
-	m := append(make([]float64, 0, 5), girth-f.Girth)
+	m := make([]float64, 0, 5)
 	for _, c := range [...]struct{ got, want float64 }{
-		{b.Breadth, f.Breadth}, {b.Depth, f.Depth}, {front, f.FrontArc}, {left, f.LeftArc},
+		{girth, f.Girth}, {b.Breadth, f.Breadth}, {b.Depth, f.Depth}, {front, f.FrontArc}, {left, f.LeftArc},
 	} {
 		if c.want != 0 {
 			m = append(m, c.got-c.want)
@@ -153,7 +190,10 @@ func (f *fitter) linearise(x vector) ([]float64, *mat.Dense) {
 	const dx = 1e-5
 	at0 := f.misses(x)
 	jac := mat.NewDense(len(at0), len(x), nil)
-	for i := range x {
+	for i, σ := range f.usual.spreads() {
+		if σ == 0 {
+			continue // never departs
+		}
 		hi, lo := x, x
 		hi[i] += dx
 		lo[i] -= dx

@@ -58,6 +58,21 @@ func (s *Section) Tape() float64 {
 	return Around(&p)
 }
 
+// Reading is what tape and callipers say of the slice, with the side seams at y = seam: girth
+// and arcs along the taut tape, breadth and depth of what it encloses.
+func (s *Section) Reading(seam float64) Readings {
+	var p [Directions]plane.Point
+	lo, hi := plane.Point{}, plane.Point{}
+	for j, d := range s {
+		q := plane.Point{X: d * cosine[j], Y: d * sine[j]}
+		lo = plane.Point{X: math.Min(lo.X, q.X), Y: math.Min(lo.Y, q.Y)}
+		hi = plane.Point{X: math.Max(hi.X, q.X), Y: math.Max(hi.Y, q.Y)}
+		p[j] = q
+	}
+	girth, front, left := arcs(&p, seam)
+	return Readings{Girth: girth, Breadth: hi.X - lo.X, Depth: hi.Y - lo.Y, FrontArc: front, LeftArc: left}
+}
+
 // Grown returns the slice scaled about the axis so that its tape is the one wanted.
 func (s Section) Grown(tape float64) Section { return s.Scale(tape / s.Tape()) }
 

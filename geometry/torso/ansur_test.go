@@ -85,7 +85,7 @@ func (a table) mean(t testing.TB, group string) measure.Sheet {
 
 func figure(t testing.TB, s measure.Sheet, w measure.Wearer) torso.Torso {
 	t.Helper()
-	f, err := torso.Build(s, w, natural)
+	f, err := torso.Build(s, w, natural, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

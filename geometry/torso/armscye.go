@@ -11,10 +11,11 @@ import (
 // loop draws the armscye in four quarters, each an ellipse's: over the shoulder point it
 // runs level, at the front and back cuts upright, at the underarm level again.
 func (u *upper) loop(z heights, underarm section.Body) []space.Point {
-	tip := space.Point{X: u.reach(), Y: u.ridge, Z: z.shoulder}
-	front := space.Point{X: u.cutFront.X, Y: u.cutFront.Y, Z: z.at(measure.AcrossChest)}
-	low := space.Point{X: underarm.Breadth / 2, Y: underarm.Y, Z: z.at(measure.Underarm)}
-	back := space.Point{X: u.cutBack.X, Y: u.cutBack.Y, Z: z.at(measure.AcrossChest)}
+	right, _ := underarm.Sides()
+	tip := raised(u.tip(), z.shoulder)
+	front := raised(u.bentChest.moved(u.cutFront), z.at(measure.AcrossChest))
+	low := space.Point{X: right, Y: underarm.Y, Z: z.at(measure.Underarm)}
+	back := raised(u.bentChest.moved(u.cutBack), z.at(measure.AcrossChest))
 	var loop []space.Point
 	for _, q := range [...]struct {
 		from, to space.Point

@@ -11,11 +11,14 @@ import (
 // draft is a figure in the making: sizes and slices are settled, heights still move.
 type draft struct {
 	sheet   measure.Sheet
+	hand    measure.Shape
 	stats   statistics
 	drawn   map[measure.Key]Drawn
 	notices []measure.Notice
 	bodies  map[measure.Level]section.Body    // slices from underarm to hip
-	slices  map[measure.Level]section.Section // the same about the axis, tape exact
+	shaped  map[measure.Level]*shaping        // of these, and of the upper figure, what the hand shapes
+	slices  map[measure.Level]section.Section // the bodies about the axis, tape exact
+	seam    map[measure.Level]float64         // y of their side seams
 	girth   map[measure.Level]float64
 	z       heights
 	fixed   map[measure.Level]float64 // heights that a length along the skin has settled
@@ -38,15 +41,20 @@ var taped = []struct {
 	{measure.Hip, measure.HipGirth, measure.HipBreadth, measure.HipDepth, measure.HipFrontArc, measure.HipLeftArc},
 }
 
-func newDraft(s measure.Sheet, w measure.Wearer, year int) (*draft, error) {
+func newDraft(s measure.Sheet, w measure.Wearer, year int, hand measure.Shape) (*draft, error) {
+	if err := sound(hand); err != nil {
+		return nil, err
+	}
+	s = overruled(s, hand)
 	for _, k := range []measure.Key{measure.BustGirth, measure.WaistGirth, measure.BackWaist} {
 		if !(s[k] > 0) {
 			return nil, fmt.Errorf("torso: %s is needed", k)
 		}
 	}
 	d := &draft{
-		sheet: s, stats: statisticsOf(w, year), drawn: map[measure.Key]Drawn{},
-		bodies: map[measure.Level]section.Body{}, slices: map[measure.Level]section.Section{}, girth: map[measure.Level]float64{},
+		sheet: s, hand: hand, stats: statisticsOf(w, year), drawn: map[measure.Key]Drawn{},
+		bodies: map[measure.Level]section.Body{}, shaped: map[measure.Level]*shaping{},
+		slices: map[measure.Level]section.Section{}, seam: map[measure.Level]float64{}, girth: map[measure.Level]float64{},
 	}
 	d.drawGirths()
 	if err := d.drawSlices(); err != nil {
@@ -72,38 +80,92 @@ func (d *draft) note(code string, k measure.Key, amount float64, format string, 
 	d.notices = append(d.notices, measure.Notice{Code: code, Key: k, Amount: amount, Message: fmt.Sprintf(format, args...)})
 }
 
-// drawSlices settles every slice: those with a breadth and a depth first, because they say
-// what the others are likely to be.
+// drawSlices settles every slice: those first whose breadth over depth a tape or the hand
+// has settled, because they say what the others are likely to be.
 func (d *draft) drawSlices() error {
 	known := map[measure.Level]float64{}
-	for _, both := range []bool{true, false} {
-		for _, t := range taped {
-			s := d.sheet
-			if (s[t.breadth] > 0 && s[t.depth] > 0) != both {
+	for _, firm := range []firmness{takenBoth, setByHand, drawn} {
+		for i, t := range taped {
+			if d.firmness(i) != firm {
 				continue
 			}
+			s := d.sheet
 			err := d.drawSlice(t.level, d.stats.expected(t.level, known), section.Readings{
 				Girth: d.girth[t.level], Breadth: s[t.breadth], Depth: s[t.depth], FrontArc: s[t.front], LeftArc: s[t.left],
 			})
 			if err != nil {
 				return err
 			}
+			d.shape(i)
 		}
-		for _, t := range taped {
-			if b, ok := d.bodies[t.level]; ok && both {
-				known[t.level] = b.Breadth / b.Depth
+		for i, t := range taped {
+			if d.firmness(i) == firm {
+				known[t.level] = d.bodies[t.level].Breadth / d.bodies[t.level].Depth
 			}
 		}
 	}
 	for _, t := range taped {
 		if t.breadth != "" {
-			b := d.bodies[t.level]
-			d.take(t.breadth, b.Breadth, d.stats.sources.body)
-			d.take(t.depth, b.Depth, d.stats.sources.body)
+			b, a := d.bodies[t.level], d.hand[t.level]
+			if a.Breadth == nil {
+				d.take(t.breadth, b.Breadth, d.stats.sources.body)
+			}
+			if a.Depth == nil {
+				d.take(t.depth, b.Depth, d.stats.sources.body)
+			}
 		}
 	}
 	d.setBehind()
 	return nil
+}
+
+// firmness is how well breadth over depth is known at a level.
+type firmness int
+
+const (
+	takenBoth firmness = iota
+	setByHand
+	drawn
+)
+
+// firmness is that of the taped level i.
+func (d *draft) firmness(i int) firmness {
+	t := taped[i]
+	switch a := d.hand[t.level]; {
+	case d.sheet[t.breadth] > 0 && d.sheet[t.depth] > 0:
+		return takenBoth
+	case a.Breadth != nil || a.Depth != nil:
+		return setByHand
+	}
+	return drawn
+}
+
+// shape lets the hand shape the slice of the taped level i, once it is drawn without.
+func (d *draft) shape(i int) {
+	t := taped[i]
+	if shapes(d.hand[t.level]) {
+		s := d.shaping(i, d.hand[t.level])
+		d.bodies[t.level] = s.settle()
+		d.shaped[t.level] = s
+	}
+}
+
+// shaping is what the hand does to the taped level i, as it was drawn without.
+func (d *draft) shaping(i int, hand measure.Adjustment) *shaping {
+	t, b := taped[i], d.bodies[taped[i].level]
+	_, front, left := b.Arcs()
+	s := &shaping{before: b, ratio: d.stats.shape[t.level].spread, hand: hand}
+	kept := func(k measure.Key, built float64) float64 {
+		if taken := d.sheet[k]; math.Abs(taken-built) < near {
+			return taken
+		}
+		return 0 // not taken, or given up for another reading
+	}
+	s.taken = section.Readings{
+		Girth: d.girth[t.level], Breadth: kept(t.breadth, b.Breadth), Depth: kept(t.depth, b.Depth),
+		FrontArc: kept(t.front, front), LeftArc: kept(t.left, left),
+	}
+	return s
 }
 
 // drawSlice settles one slice. Readings that no outline has together are given up, the
@@ -161,14 +223,19 @@ func (d *draft) bustShare(breadth float64) float64 {
 func (d *draft) setBehind() {
 	depth := d.bodies[measure.Waist].Depth
 	for _, t := range taped {
-		b := d.bodies[t.level]
+		b := d.lobed(t.level, d.bodies[t.level])
 		b.Y = d.stats.shape[t.level].y * depth
-		if t.level == measure.Bust && d.stats.wearer == measure.Woman {
-			width := or(d.sheet[measure.BustPointWidth], usualBustShare*b.Breadth)
-			b.Lobe, b.Valley = width/2, d.stats.valley*width
-		}
 		d.bodies[t.level] = b
 	}
+}
+
+// lobed gives a woman's bust its two lobes, and leaves other slices as they are.
+func (d *draft) lobed(l measure.Level, b section.Body) section.Body {
+	if l == measure.Bust && d.stats.wearer == measure.Woman {
+		width := or(d.sheet[measure.BustPointWidth], usualBustShare*b.Breadth)
+		b.Lobe, b.Valley = width/2, d.stats.valley*width
+	}
+	return b
 }
 
 // nearNeck is where the axis runs between the middles of waist (0) and neck (1): near the
@@ -183,10 +250,19 @@ func (d *draft) centre() {
 	for _, t := range taped {
 		b := d.bodies[t.level]
 		b.Y += dy
-		d.bodies[t.level] = b
-		d.slices[t.level] = section.Of(b.Ring()).Grown(d.girth[t.level])
+		drawn := drawing{}
+		if s := d.shaped[t.level]; s != nil {
+			s.before.Y, s.before.Lobe, s.before.Valley = b.Y, b.Lobe, b.Valley
+			b, drawn = s.correct(b, drawBody)
+		} else {
+			drawn = drawBody(b).grown(d.girth[t.level])
+		}
+		d.bodies[t.level], d.slices[t.level], d.seam[t.level] = b, drawn.Section, drawn.seam
 	}
 }
+
+// drawBody draws a body about the axis.
+func drawBody(b section.Body) drawing { return drawing{section.Of(b.Ring()), b.Y + b.Seam} }
 
 // or returns v, or otherwise where v was not taken.
 func or(v, otherwise float64) float64 {

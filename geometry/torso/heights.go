@@ -19,6 +19,11 @@ func (d *draft) step() float64 { return 0.03 * d.sheet[measure.BackWaist] }
 // startHeights places the levels where statistics expect them for the back length.
 func (d *draft) startHeights() {
 	d.fixed = map[measure.Level]float64{}
+	for _, l := range []measure.Level{measure.Underarm, measure.Bust, measure.HighHip, measure.Hip} {
+		if h := d.hand[l].Height; h != nil {
+			d.fixed[l] = *h
+		}
+	}
 	d.place(0.97 * d.sheet[measure.BackWaist])
 }
 
@@ -26,6 +31,9 @@ func (d *draft) startHeights() {
 // where that put it, and every other in its usual place.
 func (d *draft) place(nape float64) {
 	s := d.stats.heights
+	if h := d.hand[measure.NeckBase].Height; h != nil {
+		nape = d.neckRoom().Clamp(*h) / (1 + s.neckAbove)
+	}
 	d.z = heights{nape: nape, level: map[measure.Level]float64{measure.Waist: 0}}
 	d.z.level[measure.HighHip] = d.fixedOr(measure.HighHip, -s.highHip*nape)
 	d.z.level[measure.Hip] = d.fixedOr(measure.Hip, -s.hip*nape)
@@ -49,6 +57,10 @@ func (d *draft) order() {
 	z.neck = z.nape * (1 + d.stats.heights.neckAbove)
 	fall := d.upper.shoulderLength * math.Sin(d.upper.slope)
 	z.shoulder = z.neck - math.Min(math.Max(fall, step), z.neck/3)
+	if h := d.hand[measure.Shoulder].Height; h != nil {
+		z.shoulder = d.shoulderRoom().Clamp(*h)
+		d.upper.slope = math.Asin((z.neck - z.shoulder) / d.upper.shoulderLength)
+	}
 	atMost := func(l measure.Level, most float64) { z.level[l] = math.Min(z.level[l], most) }
 	atMost(measure.Underarm, z.shoulder-2*step)
 	atMost(measure.Bust, z.level[measure.Underarm]-step/2)
@@ -58,6 +70,12 @@ func (d *draft) order() {
 	atMost(measure.Hip, -2*step)
 	atMost(measure.HighHip, -step)
 	z.level[measure.HighHip] = math.Max(z.level[measure.HighHip], z.level[measure.Hip]+step)
+	for _, r := range d.ladders() {
+		if d.moved(r) {
+			d.pin(r)
+			d.makeRoom(r)
+		}
+	}
 	z.neckFront = math.Min(math.Max(z.neckFront, z.level[measure.AcrossChest]+step/2), z.neck)
 }
 
@@ -68,8 +86,10 @@ const mostRounds = 12
 // lengths hang together only weakly, so a few rounds of one after the other settle them.
 func (d *draft) solveHeights() {
 	d.place(d.z.nape)
+	d.bendUpper()
 	back := d.sheet[measure.BackWaist]
 	for range mostRounds {
+		before := d.z
 		d.solve(measure.BackWaist, 0.6*back, 1.001*back, d.place)
 		for i := range d.below() {
 			l := d.below()[i] // its range depends on the levels settled so far
@@ -78,11 +98,25 @@ func (d *draft) solveHeights() {
 				d.place(d.z.nape)
 			})
 		}
-		if math.Abs(d.length(measure.BackWaist)-back) < lengthTolerance {
+		d.bendUpper()
+		if d.settled(before) {
 			break
 		}
 	}
 	d.reportLengths()
+}
+
+// settled reports whether the lengths that were solved for first are still met; where the hand
+// has overruled the one that tells, whether nothing has moved.
+func (d *draft) settled(before heights) bool {
+	if _, moved := d.movedBy(measure.BackWaist); !moved {
+		return math.Abs(d.length(measure.BackWaist)-d.sheet[measure.BackWaist]) < lengthTolerance
+	}
+	most := math.Abs(d.z.neckFront - before.neckFront)
+	for l, h := range d.z.level {
+		most = math.Max(most, math.Abs(h-before.level[l]))
+	}
+	return most < lengthTolerance
 }
 
 // movable is a level that a length along the skin settles, and the range it may move in.
@@ -101,7 +135,7 @@ func (d *draft) below() []movable {
 		{measure.NeckToBustPoint, measure.Bust, 2 * step, z.at(measure.Underarm) - step/2},
 		{measure.FrontWaist, measure.NeckBase, z.at(measure.AcrossChest) + step/2, z.neck},
 		{measure.WaistToHighHip, measure.HighHip, z.at(measure.Hip) + step, -step},
-		{measure.WaistToHip, measure.Hip, -1.2 * z.nape, z.at(measure.HighHip) - step},
+		{measure.WaistToHip, measure.Hip, -lowestHip * z.nape, z.at(measure.HighHip) - step},
 	}
 	if _, ok := d.sheet[measure.SideLength]; !ok {
 		ms = append(ms, movable{measure.ArmscyeGirth, measure.Underarm, z.at(measure.Bust) + step/2, ceiling})
@@ -113,7 +147,7 @@ func (d *draft) below() []movable {
 // to the nearer end and the length stays as it is.
 func (d *draft) solve(k measure.Key, lo, hi float64, set func(float64)) {
 	want, ok := d.sheet[k]
-	if !ok || lo >= hi {
+	if _, moved := d.movedBy(k); !ok || moved || lo >= hi {
 		return
 	}
 	off := func(h float64) float64 {
@@ -148,7 +182,7 @@ func (d *draft) length(k measure.Key) float64 {
 	case measure.WaistToHighHip:
 		return tape(d.column(section.Right), z.at(measure.HighHip), 0)
 	case measure.NeckToBustPoint:
-		neck := plane.Point{X: d.upper.neckHalf, Y: d.upper.ridge}
+		neck := plane.Point{X: d.upper.neck.Right, Y: d.upper.ridge}
 		return d.stack().overBust(neck, d.bustPoint(), z.neck, z.at(measure.Bust))
 	}
 	panic("torso: not a length along the skin")
@@ -180,21 +214,26 @@ func (d *draft) reportLengths() {
 		}
 		built := d.length(k)
 		d.lengths = append(d.lengths, Length{Key: k, Taken: taken, Built: built})
-		if diff := math.Abs(taken - built); diff > d.believable(k) {
+		if l, moved := d.movedBy(k); moved {
+			d.noteOverruled("hand-overrules-length", l, k, taken, built)
+		} else if diff := math.Abs(taken - built); diff > d.believableOf(k) {
 			d.note("lengths-disagree", k, diff, "The %s was taken as %.0f mm, but with the other readings the figure has %.0f mm there: they disagree by %.0f mm. Measure again; the smaller is trusted.", label(k), taken, built, diff)
 		}
 	}
 }
 
-// believable is by how much a length along the skin may miss its reading without a word,
+// believableOf is by how much a length along the skin may miss its reading without a word,
 // mm. The way of the armscye over the skin is a drawn one, so that it shows only a
 // disagreement of a tenth (our judgement).
-func (d *draft) believable(k measure.Key) float64 {
+func (d *draft) believableOf(k measure.Key) float64 {
 	if k == measure.ArmscyeGirth {
 		return d.sheet[k] / 10
 	}
-	return 1
+	return believable
 }
+
+// believable is by how much the figure may miss a reading without a word, mm.
+const believable = 1.0
 
 // label is a measurement in words.
 func label(k measure.Key) string {

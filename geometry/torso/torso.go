@@ -28,6 +28,8 @@ type Torso struct {
 	Drawn     map[measure.Key]Drawn
 	Lengths   []Length
 	Notices   []measure.Notice
+
+	draft *draft // what it was made from, for Reshape and Limits; not written to any more
 }
 
 // Level is one named slice.
@@ -35,8 +37,10 @@ type Level struct {
 	Name    measure.Level
 	Height  float64 // above the waist, mm
 	Girth   float64 // tape round Section, mm
-	Taken   bool    // the girth was taken; otherwise it was drawn
+	Taken   bool    // the girth was taken, or set by hand; otherwise it was drawn
 	Section section.Section
+	Seam    float64          // y of the side seams, mm; at the neck base and the shoulder, of the neck and shoulder points
+	Reading section.Readings // what tape and callipers say of Section
 }
 
 // Drawn is a value that was not taken, and where it came from.
@@ -61,10 +65,15 @@ func (t Torso) At(name measure.Level) Level {
 	return Level{}
 }
 
-// Build returns the figure that the sheet describes. The sheet must hold bust girth, waist
-// girth and back waist length; the error names a reading that no figure can have.
-func Build(s measure.Sheet, w measure.Wearer, year int) (Torso, error) {
-	d, err := newDraft(s, w, year)
+// Build returns the figure that the sheet describes and the hand shapes; the empty shape leaves
+// everything to the sheet. The sheet must hold bust girth, waist girth and back waist length;
+// the error names a value that no figure can have.
+//
+// What is set by hand overrules what was taken or drawn at its level, and comes out exactly
+// where the girth allows it; the other levels follow it as they would follow a reading. What
+// could not be had, and every length taken that the hand overrules, is among the notices.
+func Build(s measure.Sheet, w measure.Wearer, year int, hand measure.Shape) (Torso, error) {
+	d, err := newDraft(s, w, year, hand)
 	if err != nil {
 		return Torso{}, err
 	}

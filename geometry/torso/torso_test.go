@@ -14,7 +14,7 @@ var small = measure.Sheet{measure.BustGirth: 813, measure.WaistGirth: 687, measu
 
 func build(t testing.TB, s measure.Sheet, w measure.Wearer, year int) Torso {
 	t.Helper()
-	f, err := Build(s, w, year)
+	f, err := Build(s, w, year, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -88,7 +88,7 @@ func TestLevelsBetweenHaveReadings(t *testing.T) {
 
 // A column drawn alone is the stack's own, to the last bit.
 func TestColumnIsTheStacks(t *testing.T) {
-	d, err := newDraft(long, measure.Woman, 1872)
+	d, err := newDraft(long, measure.Woman, 1872, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -15,11 +15,14 @@ import (
 // that close it along a sloping ridge, and the neck that stands in them.
 type upper struct {
 	shoulderLength, slope float64        // along the ridge, mm; down from level, rad
+	across                float64        // half breadth at the shoulder point where the hand set it, mm; else 0
 	neckHalf, neckDepth   float64        // half breadth and half depth of the neck, mm
+	neck                  section.Halves // its outline about its own middle
 	nape                  float64        // y of the nape
 	ridge                 float64        // y of the shoulder ridge
 	chest                 section.Halves // the across-chest slice before the armscye cuts it
 	cutFront, cutBack     plane.Point    // where it cuts, on the right
+	bentChest, bentTip    *bend          // what the hand did to the slices at across-chest and shoulder
 }
 
 // neckLean is how far the neck leans forward a millimetre of height: about 15 degrees.
@@ -48,6 +51,7 @@ func (d *draft) startUpper() {
 	u.nape = u.chest.Y - half + s.upper.nape*b.Depth
 	d.fitNeck()
 	full := b.Breadth/4 + 0.55*u.reach() // wide enough that the armscye cuts it all the way
+	u.setAcross(d.hand[measure.Shoulder])
 	u.chest.Right, u.chest.Left = full, full
 	u.cutBack = d.cut(measure.AcrossBack, s.across.of(bust), u.chest, -1)
 	u.cutFront = d.cut(measure.AcrossFront, s.chest*bust, u.chest, 1)
@@ -75,7 +79,11 @@ func (d *draft) fitNeck() {
 	u.neckHalf = girth / round
 	u.neckDepth = u.neckHalf * deep
 	u.ridge = u.nape + 2*u.neckDepth*d.stats.upper.neckAt
+	u.neck = section.Halves{Right: u.neckHalf, Left: u.neckHalf, Front: u.neckDepth, Back: u.neckDepth, FrontFullness: 2, BackFullness: 2}
 	d.girth[measure.NeckBase] = girth
+	if a := d.hand[measure.NeckBase]; shapes(a) {
+		d.shapeNeck(a)
+	}
 }
 
 // cut finds the point of the slice, on the right, where a tape laid from armscye to
@@ -107,35 +115,80 @@ func (d *draft) cut(k measure.Key, usual float64, h section.Halves, side float64
 	return prev
 }
 
+// setAcross sets the breadth at the shoulder as the hand wants it.
+func (u *upper) setAcross(a measure.Adjustment) {
+	u.across = 0
+	if a.Breadth != nil {
+		u.across = u.acrossRoom().Clamp(*a.Breadth) / 2
+	}
+}
+
+// acrossRoom is how broad the shoulders may be set by hand: they leave room for the neck.
+func (u *upper) acrossRoom() section.Span {
+	s := likely(2 * u.reach())
+	return section.Span{Least: math.Max(s.Least, 2.4*u.neckHalf), Most: s.Most}
+}
+
 // reach is the half breadth at the shoulder point.
-func (u *upper) reach() float64 { return u.neckHalf + u.shoulderLength*math.Cos(u.slope) }
+func (u *upper) reach() float64 {
+	if u.across > 0 {
+		return u.across
+	}
+	return u.neckHalf + u.shoulderLength*math.Cos(u.slope)
+}
 
 // rib is the upper figure at one height: shoulders, and the neck that stands in them.
 type rib struct {
-	z         float64
-	shoulders section.Halves
-	t         float64 // the part of the way from the chest to the shoulder point
-	neck      section.Halves
-	neckOnly  bool
+	z          float64
+	shoulders  section.Halves
+	t          float64 // the part of the way from the chest to the shoulder point
+	neck       section.Halves
+	neckOnly   bool
+	chest, tip float64 // how much of what the hand did at across-chest and shoulder shows here
+}
+
+// frame is the upper figure from front, back and side, from across-chest to above the neck.
+type frame struct {
+	*upper
+	z                 heights
+	chest, top        float64
+	front, back, side curve.Monotone
+}
+
+func (u *upper) frame(z heights) frame {
+	chest, top := z.at(measure.AcrossChest), math.Max(z.nape, z.neck)+aboveNape
+	pit := u.nape + 2*u.neckDepth
+	return frame{
+		upper: u, z: z, chest: chest, top: top,
+		front: curve.Through([]float64{chest, z.neckFront, top}, []float64{u.chest.Y + u.chest.Front, pit, pit - aboveNape}),
+		back:  curve.Through([]float64{chest, z.nape, top}, []float64{u.chest.Y - u.chest.Back, u.nape, u.nape + aboveNape}),
+		side:  curve.Through([]float64{chest, z.shoulder, top}, []float64{u.chest.Y, u.ridge, u.ridge}),
+	}
 }
 
 // ribs returns the upper figure from across-chest to above the neck.
 func (u *upper) ribs(z heights) []rib {
-	chest, top := z.at(measure.AcrossChest), math.Max(z.nape, z.neck)+aboveNape
-	pit := u.nape + 2*u.neckDepth
-	front := curve.Through([]float64{chest, z.neckFront, top}, []float64{u.chest.Y + u.chest.Front, pit, pit - aboveNape})
-	back := curve.Through([]float64{chest, z.nape, top}, []float64{u.chest.Y - u.chest.Back, u.nape, u.nape + aboveNape})
-	side := curve.Through([]float64{chest, z.shoulder, top}, []float64{u.chest.Y, u.ridge, u.ridge})
+	f := u.frame(z)
 	var out []rib
-	for _, h := range u.knots(z, chest, top) {
-		r := rib{z: h, neck: u.neckAt(h - z.neck), neckOnly: h == z.neck}
-		y := side.At(h)
-		r.shoulders = section.Halves{Y: y, Front: math.Max(front.At(h)-y, 1), Back: math.Max(y-back.At(h), 1)}
-		r.t = math.Min((h-chest)/(z.shoulder-chest), 1)
-		u.widen(&r, z)
-		out = append(out, r)
+	for _, h := range u.knots(z, f.chest, f.top) {
+		out = append(out, f.rib(h))
 	}
 	return out
+}
+
+// rib is the upper figure at height h.
+func (f frame) rib(h float64) rib {
+	z := f.z
+	r := rib{z: h, neck: f.neckAt(h - z.neck), neckOnly: h == z.neck}
+	y := f.side.At(h)
+	r.shoulders = section.Halves{Y: y, Front: math.Max(f.front.At(h)-y, 1), Back: math.Max(y-f.back.At(h), 1)}
+	r.t = math.Min((h-f.chest)/(z.shoulder-f.chest), 1)
+	r.chest, r.tip = 1-r.t, r.t
+	if h > z.shoulder {
+		r.tip = math.Max(1-(h-z.shoulder)/(z.neck-z.shoulder), 0)
+	}
+	f.widen(&r, z)
+	return r
 }
 
 // widen gives the shoulders of a rib their breadth and fullness.
@@ -153,6 +206,17 @@ func (u *upper) widen(r *rib, z heights) {
 
 // slice draws a rib in every direction.
 func (u *upper) slice(r rib) section.Section {
+	s := u.unbent(r)
+	if u.bentChest != nil || u.bentTip != nil {
+		for j := range s {
+			s[j] *= u.bentBy(r, j)
+		}
+	}
+	return s
+}
+
+// unbent is the slice before the hand.
+func (u *upper) unbent(r rib) section.Section {
 	neck := section.Of(r.neck.Ring())
 	if r.neckOnly {
 		return neck
@@ -166,11 +230,11 @@ func (u *upper) slice(r rib) section.Section {
 
 // toward is the distance of a rib from the axis in one direction: slice without the others.
 func (u *upper) toward(r rib, j int) float64 {
-	neck := r.neck.Toward(j)
-	if r.neckOnly {
-		return neck
+	d := r.neck.Toward(j)
+	if !r.neckOnly {
+		d = section.Farther(math.Min(r.shoulders.Toward(j), u.flat(j, r.t)), d, fillet)
 	}
-	return section.Farther(math.Min(r.shoulders.Toward(j), u.flat(j, r.t)), neck, fillet)
+	return d * u.bentBy(r, j)
 }
 
 // ridgeFullness is the fullness of the lens-shaped slices through the shoulders. From memory.
@@ -190,7 +254,7 @@ func (u *upper) knots(z heights, chest, top float64) []float64 {
 		if n := len(out); n > 0 && h-out[n-1] < apart {
 			if slices.Contains(named, h) && !slices.Contains(named[:4], out[n-1]) {
 				out[n-1] = h
-			} else if h == z.neck {
+			} else if h == z.neck || h == z.shoulder && u.bentTip != nil && out[n-1] != chest {
 				out[n-1] = h
 			}
 			continue
@@ -218,10 +282,9 @@ func (u *upper) flat(j int, t float64) float64 {
 // neckAt is the neck at a height above the neck point; below it stands upright, hidden
 // in the shoulders.
 func (u *upper) neckAt(above float64) section.Halves {
-	return section.Halves{
-		Right: u.neckHalf, Left: u.neckHalf, Front: u.neckDepth, Back: u.neckDepth,
-		FrontFullness: 2, BackFullness: 2, Y: u.nape + u.neckDepth + neckLean*math.Max(above, 0),
-	}
+	h := u.neck
+	h.Y = u.nape + u.neckDepth + neckLean*math.Max(above, 0)
+	return h
 }
 
 // armscye is the right opening: a loop from the shoulder point forwards, down to the
