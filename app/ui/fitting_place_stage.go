@@ -151,9 +151,19 @@ func (c *changing) prepare(fittings int) {
 	}
 }
 
-// doings are the heads over what is to be done.
-var doings = map[fitting.Doing]string{
-	fitting.TakeOff: "take off", fitting.Trim: "trim", fitting.Carve: "carve", fitting.Replace: "replace", fitting.Add: "add",
+// doing is the head over what is to be done alike.
+func doing(do fitting.Doing) string {
+	switch do {
+	case fitting.TakeOff:
+		return lang.L("take off")
+	case fitting.Trim:
+		return lang.L("trim")
+	case fitting.Carve:
+		return lang.L("carve")
+	case fitting.Replace:
+		return lang.L("replace")
+	}
+	return lang.L("add")
 }
 
 // list shows what is to be done with which piece.
@@ -167,7 +177,7 @@ func (c *changing) list(changes fitting.Changes) {
 	for _, l := range changes.Lines() {
 		if l.Do != do {
 			do = l.Do
-			c.lists.Add(control.NewGroup(lang.L(doings[do])))
+			c.lists.Add(control.NewGroup(doing(do)))
 		}
 		c.say(l.Text)
 	}
