@@ -2,6 +2,7 @@
 # make test   every test
 # make bench  the benchmarks
 # make fuzz   half a minute of hostile input for every decoder
+# make kills  500 processes killed while they save, 500 while they export
 # make lint   gofmt, go vet, staticcheck
 # make pictures     the drawings in the README
 # make screenshots  the pictures of the window in the README
@@ -15,7 +16,7 @@ WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr
 # For the tests: programs that read what we write, and were not written by us.
 JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin
 
-.PHONY: run test bench fuzz lint tools pictures screenshots
+.PHONY: run test bench fuzz kills lint tools pictures screenshots
 .DEFAULT_GOAL := run
 
 run:
@@ -41,6 +42,10 @@ fuzz:
 		for folder in $$(grep -rlE --include='*_test.go' "^func $$target\(" . | xargs -n1 dirname | sort -u); do \
 			echo "$$folder $$target"; go test -run '^$$' -fuzz "^$$target$$" -fuzztime 30s "$$folder" || exit 1; \
 		done; done
+
+# The usual tests do the same a few times.
+kills:
+	KILLS=500 go test -count 1 -run Killed ./app/keep ./app/folder
 
 lint: tools
 	@test -z "$$(gofmt -l .)" || { echo "not gofmt'd:"; gofmt -l .; exit 1; }
