@@ -14,13 +14,6 @@ type near struct {
 	view   view
 }
 
-// spot is a pose in a place, with its weighted overlap.
-type spot struct {
-	pose, room int
-	at         plane.Point
-	cost       float64
-}
-
 // How many places are tried: all over each room, in at most so many rooms and poses, and round where the item
 // lies; the best are followed downhill. Chosen by trial on the instances in testdata/nesting.
 const (
@@ -159,21 +152,4 @@ func (c *crowd) weigh(near []near, p plane.Point, enough float64) float64 {
 		}
 	}
 	return t
-}
-
-// shortlist holds the best spots found, the best first.
-type shortlist [followed]spot
-
-func (l *shortlist) clear() {
-	for k := range l {
-		l[k].cost = math.Inf(1)
-	}
-}
-
-func (l *shortlist) add(s spot) {
-	k := followed - 1
-	for ; k > 0 && s.cost < l[k-1].cost; k-- {
-		l[k] = l[k-1]
-	}
-	l[k] = s
 }
