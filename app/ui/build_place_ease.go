@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/lang"
 
 	"understructure/app/document"
 	"understructure/app/record"
@@ -34,8 +35,8 @@ func opened(d *document.Document) openRecord { return openRecord{d.Path(), d.Tit
 
 func newEaseChoice(d *document.Document) *easeChoice {
 	e := &easeChoice{doc: d, then: func() {}}
-	e.pick = newPick([]string{byStrength, oneEase, byLevel}, e.choose)
-	e.row = pickRow("ease", e.pick)
+	e.pick = newLabelled([]string{byStrength, oneEase, byLevel}, []string{lang.L("by strength"), lang.L("one ease"), lang.L("by level")}, e.choose)
+	e.row = pickRow(lang.L("ease"), e.pick)
 	return e
 }
 

@@ -117,16 +117,38 @@ func facts(pc piece.Piece, u string) [][2]string {
 	}
 	var marks []string
 	for _, m := range pc.Marks {
-		if name := lang.L(strings.ReplaceAll(string(m.Kind), "-", " ")); m.Kind != piece.Allowance && !slices.Contains(marks, name) {
+		if name := called(kindWords(), m.Kind); m.Kind != piece.Allowance && !slices.Contains(marks, name) {
 			marks = append(marks, name)
 		}
 	}
 	rows = append(rows, [2]string{lang.L("marks"), strings.Join(marks, ", ")})
 	for _, s := range pc.Seams {
 		long := s.Length
-		rows = append(rows, [2]string{lang.L(s.Kind), fmt.Sprintf("%s %s → %s", length(&long, u), u, s.To)})
+		rows = append(rows, [2]string{called(seamWords(), s.Kind), fmt.Sprintf("%s %s → %s", length(&long, u), u, s.To)})
 	}
 	return rows
+}
+
+// kindWords are what the kinds of marks are called.
+func kindWords() map[piece.Kind]string {
+	return map[piece.Kind]string{
+		piece.LevelLine: lang.L("levels"), piece.CentreFront: lang.L("centre front"), piece.CentreBack: lang.L("centre back"), piece.Side: lang.L("side"),
+		piece.Up: lang.L("up"), piece.Feather: lang.L("edges to thin"), piece.Step: lang.L("square edges"), piece.Pin: lang.L("pins"),
+		piece.InnerOutline: lang.L("inner outline"), piece.Dart: lang.L("darts"), piece.Notch: lang.L("notches"),
+	}
+}
+
+// seamWords are what the kinds of seams are called.
+func seamWords() map[string]string {
+	return map[string]string{"butt": lang.L("butted"), "dart": lang.L("dart"), "sewn": lang.L("sewn")}
+}
+
+// called is the word for something, or what it is called inside where there is none.
+func called[K ~string](words map[K]string, k K) string {
+	if word, ok := words[k]; ok {
+		return word
+	}
+	return string(k)
 }
 
 // area writes square millimetres in the square of a unit of its size.

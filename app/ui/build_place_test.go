@@ -97,7 +97,7 @@ func TestAPieceIsShownLarge(t *testing.T) {
 	if p.box.Objects[0] != p.one.box || p.one.title.Text != "W01-front – layer 1 of 3, front" {
 		t.Errorf("picked the panel, shown %q", p.one.title.Text)
 	}
-	for _, want := range []string{"material wadding 6 mm", "cut 2", "broad 90.0 cm", "high 60.0 cm", "strain 2.1 % at most when laid flat"} {
+	for _, want := range []string{"material wadding 6 mm", "cut 2", "broad 90.0 cm", "high 60.0 cm", "strain 2.1 % at most when laid flat", "marks levels, centre front, side, up, edges to thin, pins, darts"} {
 		if !slices.Contains(p.one.said, want) {
 			t.Errorf("%q is not among %q", want, p.one.said)
 		}

@@ -30,7 +30,7 @@ func newChoice(label, path string, words []string, word func(*record.Record) *st
 			d.Change(label, r)
 		}
 	})
-	c.row = pickRow(label, c.pick)
+	c.row = pickRow(lang.L(label), c.pick)
 	return c
 }
 
@@ -49,11 +49,19 @@ type pick struct {
 	chosen func(word string) // by a person
 }
 
+// newPick offers words that are known to the translator from elsewhere.
 func newPick(words []string, chosen func(word string)) *pick {
-	p := &pick{words: words, chosen: chosen}
+	var labels []string
 	for _, w := range words {
-		p.Options = append(p.Options, lang.L(w))
+		labels = append(labels, lang.L(w))
 	}
+	return newLabelled(words, labels, chosen)
+}
+
+// newLabelled offers words, each under its label.
+func newLabelled(words, labels []string, chosen func(word string)) *pick {
+	p := &pick{words: words, chosen: chosen}
+	p.Options = labels
 	p.OnChanged = func(string) {
 		if i := p.SelectedIndex(); i >= 0 {
 			p.chosen(p.words[i])
@@ -63,18 +71,20 @@ func newPick(words []string, chosen func(word string)) *pick {
 	return p
 }
 
+// label is what a word is called.
+func (p *pick) label(word string) string {
+	if i := slices.Index(p.words, word); i >= 0 {
+		return p.Options[i]
+	}
+	return word
+}
+
 // choose is as if a person chose a word.
 func (p *pick) choose(word string) { p.SetSelectedIndex(slices.Index(p.words, word)) }
 
 // show selects a word without telling anyone; where it is "", otherwise is shown as what is used instead.
 func (p *pick) show(word, otherwise string) {
-	selected, hint := "", ""
-	if word != "" {
-		selected = lang.L(word)
-	}
-	if otherwise != "" {
-		hint = lang.L(otherwise)
-	}
+	selected, hint := p.label(word), p.label(otherwise)
 	if p.Selected != selected || p.PlaceHolder != hint {
 		p.Selected, p.PlaceHolder = selected, hint
 		p.Refresh()
@@ -82,6 +92,6 @@ func (p *pick) show(word, otherwise string) {
 }
 
 // pickRow has what is chosen beside its name.
-func pickRow(label string, p *pick) fyne.CanvasObject {
-	return container.New(control.ChoiceLayout{}, control.NewName(lang.L(label)), p)
+func pickRow(name string, p *pick) fyne.CanvasObject {
+	return container.New(control.ChoiceLayout{}, control.NewName(name), p)
 }

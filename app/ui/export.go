@@ -103,25 +103,31 @@ func (w *Window) ended(e *errand, err error, then func()) {
 	}
 }
 
-// stages says in a sentence what each stage of the work is doing.
-var stages = map[string]string{
-	"figure": "Drawing the figure", "mount": "Building the mount", "pieces": "Laying the pieces flat",
-	"fit": "Checking the fit", "done": "Computed", "pages": "Laying out the pages", "writing": "Writing the files",
+// stageWords says what each stage of the work is doing.
+func stageWords() map[string]string {
+	return map[string]string{
+		"figure": lang.L("Drawing the figure"), "mount": lang.L("Building the mount"), "pieces": lang.L("Laying the pieces flat"),
+		"fit": lang.L("Checking the fit"), "done": lang.L("Computed"),
+		"pages": lang.L("Laying out the pages"), "writing": lang.L("Writing the files"),
+	}
 }
 
 func (e *errand) show(stage string, fraction float64) {
-	if text, ok := stages[stage]; ok {
-		set(e.stage, lang.L(text))
+	if text, ok := stageWords()[stage]; ok {
+		set(e.stage, text)
 	}
 	e.bar.SetValue(fraction)
 }
 
 // advice is what to do about each reason why a folder takes no files.
-var advice = map[error]string{
-	folder.ErrFull:      "There is no room left on the disk that {{.Folder}} is on. Make room there or choose another disk; what was in the folder is as it was.",
-	folder.ErrReadOnly:  "The disk that {{.Folder}} is on can only be read. Choose a folder on another disk.",
-	folder.ErrForbidden: "You may not write to {{.Folder}}. Choose a folder of your own.",
-	folder.ErrNoFolder:  "{{.Folder}} cannot be a folder, because a file of that name is there. Choose another place.",
+func advice(dir string) map[error]string {
+	in := map[string]any{"Folder": dir}
+	return map[error]string{
+		folder.ErrFull:      lang.L("There is no room left on the disk that {{.Folder}} is on. Make room there or choose another disk; what was in the folder is as it was.", in),
+		folder.ErrReadOnly:  lang.L("The disk that {{.Folder}} is on can only be read. Choose a folder on another disk.", in),
+		folder.ErrForbidden: lang.L("You may not write to {{.Folder}}. Choose a folder of your own.", in),
+		folder.ErrNoFolder:  lang.L("{{.Folder}} cannot be a folder, because a file of that name is there. Choose another place.", in),
+	}
 }
 
 // inWords says what a person can do, where that is known.
@@ -130,7 +136,7 @@ func inWords(err error) error {
 	if !errors.As(err, &r) {
 		return err
 	}
-	return errors.New(lang.L(advice[r.Reason], map[string]any{"Folder": r.Dir}))
+	return errors.New(advice(r.Dir)[r.Reason])
 }
 
 // written says where everything is, and opens the folder if that is wanted.

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
-	"strings"
 	"testing"
 	"time"
 
@@ -79,7 +78,7 @@ func TestAnExportWritesEverything(t *testing.T) {
 }
 
 func TestWhatStoppedAnExportIsSaidInWords(t *testing.T) {
-	for reason := range advice {
+	for reason := range advice("/somewhere") {
 		b := newPrintBench(t)
 		b.options.Export = func(context.Context, record.Record, string, Progress) error {
 			return &folder.Refusal{Dir: "/somewhere", Reason: reason, Err: errors.New("system")}
@@ -90,10 +89,5 @@ func TestWhatStoppedAnExportIsSaidInWords(t *testing.T) {
 	other := errors.New("anything else")
 	if inWords(other) != other {
 		t.Error("what is not known is put into other words")
-	}
-	for reason, text := range advice {
-		if !strings.Contains(text, "{{.Folder}}") {
-			t.Errorf("%v: the folder is not named", reason)
-		}
 	}
 }

@@ -18,12 +18,15 @@ type asking struct{ skirt, sleeve, form, object *widget.Check }
 // measuringSheet asks what is to be measured, and writes and opens the blank sheet for it.
 func (w *Window) measuringSheet() {
 	check := func(label string, on bool) *widget.Check {
-		c := widget.NewCheck(lang.L(label), nil)
+		c := widget.NewCheck(label, nil)
 		c.Checked = on
 		return c
 	}
 	r := w.doc.Record()
-	a := asking{check("skirt", true), check("sleeves", true), check("a bare form", r.Mount.Build == "padded"), check("only this garment, with its number and title", false)}
+	a := asking{
+		check(lang.L("skirt"), true), check(lang.L("sleeves"), true), check(lang.L("a bare form"), r.Mount.Build == "padded"),
+		check(lang.L("only this garment, with its number and title"), false),
+	}
 	box := container.NewVBox(a.skirt, a.sleeve, a.form, a.object)
 	dialog.ShowCustomConfirm(lang.L("What is to be measured beside the bodice?"), lang.L("Open the sheet"), lang.L("Cancel"), box, func(yes bool) {
 		if yes {

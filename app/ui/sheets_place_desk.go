@@ -46,16 +46,31 @@ func newSheetsDesk(s *sheetsPlace) *sheetsDesk {
 	d.title.TextStyle.Bold = true
 	d.about.SizeName, d.zoom.SizeName = theme.SizeNameCaptionText, theme.SizeNameCaptionText
 	d.about.Truncation = fyne.TextTruncateEllipsis
-	d.strip.Picture, d.strip.OnChosen = d.thumbnail, s.turnTo
+	d.strip.Picture, d.strip.OnChosen = d.thumbnail, d.keysAfter(s.turnTo)
 	d.view.OnWanted, d.view.OnTapped, d.view.OnTurned, d.view.OnZoomed = d.paint, d.tapped, s.turn, d.zoomed
-	d.before, d.after = quiet("", theme.NavigateBackIcon(), func() { s.turn(-1) }), quiet("", theme.NavigateNextIcon(), func() { s.turn(1) })
-	fit, full := quiet(lang.L("Fit"), nil, d.view.Fit), quiet("100 %", nil, d.view.TrueSize)
-	farther, nearer := quiet("", theme.ZoomOutIcon(), func() { d.view.Nearer(-1) }), quiet("", theme.ZoomInIcon(), func() { d.view.Nearer(1) })
+	d.before, d.after = d.button("", theme.NavigateBackIcon(), func() { s.turn(-1) }), d.button("", theme.NavigateNextIcon(), func() { s.turn(1) })
+	fit, full := d.button(lang.L("Fit"), nil, d.view.Fit), d.button("100 %", nil, d.view.TrueSize)
+	farther, nearer := d.button("", theme.ZoomOutIcon(), func() { d.view.Nearer(-1) }), d.button("", theme.ZoomInIcon(), func() { d.view.Nearer(1) })
 	left := container.NewHBox(d.before, d.title, d.after)
 	right := container.NewHBox(fit, full, farther, d.zoom, nearer)
 	bar := container.New(layout.NewCustomPaddedLayout(2, 2, 0, 4), container.NewBorder(nil, nil, left, right, d.about))
 	d.box = container.NewBorder(bar, nil, d.strip, nil, d.view)
 	return d
+}
+
+// button does something to the page, which then has the keys.
+func (d *sheetsDesk) button(label string, icon fyne.Resource, do func()) *widget.Button {
+	return quiet(label, icon, func() { d.keysAfter(func(int) { do() })(0) })
+}
+
+// keysAfter gives the keys to the page after something was done.
+func (d *sheetsDesk) keysAfter(do func(int)) func(int) {
+	return func(i int) {
+		do(i)
+		if c := fyne.CurrentApp().Driver().CanvasForObject(d.view); c != nil {
+			c.Focus(d.view)
+		}
+	}
 }
 
 // focus gives the keys to the page unless something else has them.
@@ -64,7 +79,7 @@ func (d *sheetsDesk) focus() {
 	if c != nil && c.Focused() == nil && c.Overlays().Top() == nil {
 		c.Focus(d.view)
 	}
-	d.view.Refresh()
+	d.view.Refresh() // now that it is known how fine the screen is
 }
 
 // draw shows pages that were laid anew.

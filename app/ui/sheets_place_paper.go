@@ -2,6 +2,7 @@ package ui
 
 import (
 	"errors"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -29,10 +30,10 @@ type paper struct {
 
 func newPaper(d *document.Document) *paper {
 	p := &paper{doc: d}
-	p.pick = newPick(append(append([]string{}, record.Papers...), otherSize), p.choose)
+	p.pick = newLabelled(append(slices.Clone(record.Papers), otherSize), append(slices.Clone(record.Papers), lang.L("other size")), p.choose)
 	p.size = control.NewTextRow(lang.L("width × height"), "")
 	p.size.OnChanged, p.size.OnDone = p.read, p.take
-	p.box = container.NewVBox(pickRow("paper", p.pick), p.size)
+	p.box = container.NewVBox(pickRow(lang.L("paper"), p.pick), p.size)
 	return p
 }
 

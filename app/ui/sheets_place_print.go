@@ -41,11 +41,13 @@ func (w *Window) print(pages []sheet.Page) {
 		}
 		progress("writing", 0.8)
 		return writePrint(path, func(out io.Writer) error { return folder.Templates(ctx, out, p, pages) })
-	}, func() { w.printed(path, lang.L(printAdvice)) })
+	}, func() { w.printed(path, printAdvice()) })
 }
 
 // printAdvice is what keeps templates true to size.
-const printAdvice = "In the print window choose “Actual size” or 100 %, never “Fit to page”. Before you cut anything, measure both 100 mm rules on the first page that comes out."
+func printAdvice() string {
+	return lang.L("In the print window choose “Actual size” or 100 %, never “Fit to page”. Before you cut anything, measure both 100 mm rules on the first page that comes out.")
+}
 
 // printPath is where a file to be printed lies until the next one takes its place: the viewer may need it long
 // after the window is closed.
