@@ -95,7 +95,7 @@ func (o *onePiece) draw() {
 	for _, f := range facts(o.piece, o.of.doc.Record().Unit) {
 		name, value := widget.NewLabel(f[0]), widget.NewLabel(f[1])
 		name.SizeName, value.SizeName = theme.SizeNameCaptionText, theme.SizeNameCaptionText
-		name.Importance = widget.LowImportance
+		value.TextStyle.Bold = true
 		value.Wrapping = fyne.TextWrapWord
 		o.facts.Add(name)
 		o.facts.Add(value)
