@@ -140,16 +140,6 @@ func (p *pieces) describe(pc piece.Piece) control.Piece {
 	}}
 }
 
-// sides are the breadth and the height of what is cut, in the unit u.
-func sides(pc piece.Piece, u string) (across, up string) {
-	lo, hi := pc.CutLine().Bounds()
-	wide, high := hi.X-lo.X, hi.Y-lo.Y
-	return length(&wide, u), length(&high, u)
-}
-
-// percent writes a fraction without promising more than is known.
-func percent(f float64) string { return fmt.Sprintf("%.1f %%", 100*f) }
-
 // card is the small picture of a piece in the colours in force.
 func (p *pieces) card(i int) image.Image {
 	pc, ink, pixels := p.shown[i], inks(), pixelsOf(p.grid)
