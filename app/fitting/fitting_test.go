@@ -501,3 +501,14 @@ func ExampleApply() {
 	fmt.Printf("inside %.0f mm, %s\n", a.Record.Garment.Bodice[measure.WaistGirth], a.Values["garment.bodice.waist_girth"].Source)
 	// Output: inside 583 mm, fitting 2026-03-02
 }
+
+// Where no tape goes a fitting shapes the figure itself.
+func TestTheBuiltUnderarmFollowsTheFitting(t *testing.T) {
+	r := demo(t, "demo-three-values.json")
+	before := level(t, run(t, r), measure.Underarm)
+	s := record.Seen{What: record.Tight, Level: measure.Underarm, By: mm(12), Built: before.BuiltGirth}
+	after := level(t, run(t, with(r, seen(s))), measure.Underarm)
+	if want := *before.BuiltGirth - 12; *after.BuiltGirth > want+0.1 || *after.BuiltGirth < want-5 {
+		t.Errorf("underarm built %.1f mm, want %.1f or up to 5 less", *after.BuiltGirth, want)
+	}
+}

@@ -73,11 +73,10 @@ func (f *fitter) arcs(l measure.Level, girth float64) func() (front, left float6
 		if !ok {
 			return 0, 0
 		}
-		s := t.At(l).Section
-		hull := s.Ring().Hull()
-		lo, hi := hull.Bounds()
+		level := t.At(l)
+		hull := level.Section.Ring().Hull()
 		scale := girth / hull.Perimeter()
-		return scale * beyond(hull, func(p plane.Point) float64 { return p.Y - (lo.Y+hi.Y)/2 }),
+		return scale * beyond(hull, func(p plane.Point) float64 { return p.Y - level.Seam }),
 			scale * beyond(hull, func(p plane.Point) float64 { return -p.X })
 	}
 }
