@@ -40,10 +40,10 @@ func newJob(r record.Record) (*job, error) {
 	j := &job{record: r}
 	j.stock, j.filled = r.Mount.Stocked(r.Garment.Strength)
 	j.check()
-	bodice, _ := measure.TrustedSkirt(measure.Trusted(r.Garment.Bodice), r.Garment.Skirt)
+	var bodice measure.Sheet
 	var err error
-	if j.garment, err = torso.Build(bodice, r.Object.Wearer, r.Object.Year, r.Mount.Shape); err != nil {
-		return nil, fmt.Errorf("garment.bodice: %w", err)
+	if j.garment, bodice, err = figureOf(r); err != nil {
+		return nil, err
 	}
 	j.notices = append(j.notices, under("garment.bodice.", j.garment.Notices)...)
 	j.takeEase()

@@ -4,57 +4,81 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/lang"
-	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"understructure/app/document"
+	"understructure/app/record"
 	"understructure/app/ui/control"
 	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
 	"understructure/geometry/measure"
+	"understructure/geometry/torso"
 	"understructure/patterns/plan"
 )
 
-// figure is the picture: the elevations, and beside them the section of the picked level.
+// figure is the picture: the mount from its sides, and beside it the section of the picked level.
 type figure struct {
-	elevation *control.Elevation
-	section   *control.Section
-	level     *widget.Label
-	numbers   *widget.Label
-	notes     *widget.Label
-	noted     *container.Scroll
-	key       *control.Key
-	box       fyne.CanvasObject // both, with all that is said of the section
+	doc     *document.Document
+	shaping *shaping
 
-	plan plan.Plan
-	body *picture.Body
-	unit string
+	views     *control.Switch
+	spin      *widget.Button
+	colours   *control.Switch
+	elevation *control.Elevation
+	table     *control.Turntable
+	unrolled  *control.Map
+	legend    *control.Legend
+	layers    *widget.Slider
+	layer     *widget.Label
+	build     fyne.CanvasObject // the row of the layers
+
+	section *control.Section
+	level   *widget.Label
+	numbers *widget.Label
+	panels  *control.Switch
+	notes   *widget.Label
+	key     *control.Key
+	worst   *control.PlaceList
+	below   map[string]fyne.CanvasObject // by the word of panels
+	box     fyne.CanvasObject            // everything
+
+	plan  plan.Plan
+	body  *picture.Body // the finished mount
+	stage *picture.Body // as far as it is built
+	spot  *control.Spot // that one went to; nil for none
+	unit  string
+
+	onLevel func() // another level was picked
 }
 
-func newFigure() *figure {
+func newFigure(d *document.Document, of func(record.Record) (torso.Torso, error)) *figure {
 	f := &figure{
-		elevation: control.NewElevation(), section: control.NewSection(),
-		level: widget.NewLabel(""), numbers: widget.NewLabel(""), notes: widget.NewLabel(""),
-		key: control.NewKey(), body: new(picture.Body),
+		doc: d, shaping: &shaping{doc: d, figure: of},
+		elevation: control.NewElevation(), table: control.NewTurntable(), unrolled: control.NewMap(),
+		legend: control.NewLegend(), layers: widget.NewSlider(0, 0), layer: widget.NewLabel(""),
+		section: control.NewSection(), level: widget.NewLabel(""), numbers: widget.NewLabel(""), notes: widget.NewLabel(""),
+		key: control.NewKey(), worst: control.NewPlaceList(lang.L("Nothing touches, strains or hangs slack.")),
+		body: new(picture.Body), stage: new(picture.Body), onLevel: func() {},
 	}
 	f.elevation.Pick(string(measure.Waist))
-	f.elevation.OnPicked = func(string) { f.showLevel() }
-	f.level.TextStyle.Bold = true
-	f.level.SizeName = theme.SizeNameSubHeadingText
-	f.notes.Wrapping = fyne.TextWrapWord
-	f.numbers.SizeName = theme.SizeNameCaptionText
-	f.notes.SizeName = theme.SizeNameCaptionText
-	head := together(f.level, f.numbers)
-	f.noted = container.NewVScroll(f.notes)
-	foot := container.New(layout.NewCustomPaddedLayout(4, 8, 6, 14), container.NewVBox(f.key, f.noted))
-	f.box = container.New(figureColumns{}, f.elevation, container.NewBorder(head, foot, nil, nil, f.section))
+	f.listen()
+	f.layOut()
 	return f
 }
 
-// mostNotes is how high notes may stand before they are scrolled.
-const mostNotes = 136
+// listen connects what a person does to what happens.
+func (f *figure) listen() {
+	f.elevation.OnPicked = func(string) { f.point(nil); f.drawTable(); f.showLevel(); f.onLevel() }
+	f.elevation.OnMoved = f.lift
+	f.elevation.OnSettled = f.shaping.settle
+	f.elevation.OnType = f.typeGirth
+	f.table.OnPicked, f.unrolled.OnPicked, f.worst.OnPicked = f.goTo, f.goTo, f.goTo
+	f.section.OnPulled = f.pull
+	f.section.OnSettled = f.shaping.settle
+	f.section.OnGivenUp = f.shaping.giveUp
+	f.layers.OnChanged = func(float64) { f.drawStage() }
+}
 
 // show draws a plan, with lengths in the unit u; while there is none, nothing is shown.
 func (f *figure) show(p plan.Plan, u string) {
@@ -64,7 +88,9 @@ func (f *figure) show(p plan.Plan, u string) {
 		return
 	}
 	f.box.Show()
-	f.elevation.Draw(f.body, f.tapes(), rules[u])
+	f.showLayers()
+	f.drawStage()
+	f.listWorst()
 	f.showLevel()
 }
 
@@ -154,10 +180,14 @@ func (f *figure) showSection(l plan.Level) {
 			notes = append(notes, w.Message)
 		}
 	}
-	set(f.notes, strings.Join(notes, "\n"))
-	f.noted.SetMinSize(fyne.NewSize(0, min(f.notes.MinSize().Height, mostNotes)))
-	if f.noted.Hide(); len(notes) > 0 {
-		f.noted.Show()
+	if len(notes) == 0 {
+		notes = []string{lang.L("Nothing to note at this level.")}
 	}
-	f.section.Draw(f.body, l.Height)
+	set(f.notes, strings.Join(notes, "\n"))
+	height := l.Height
+	if f.spot != nil {
+		height = f.spot.Height
+	}
+	f.section.Draw(f.stage, height)
+	f.section.Shape(f.body.Ring(picture.Garment, l.Height))
 }

@@ -16,6 +16,7 @@ import (
 	"understructure/app/record"
 	"understructure/app/ui/look"
 	"understructure/geometry/measure"
+	"understructure/geometry/torso"
 )
 
 // Progress tells how far a piece of work has come: what is being done, and the fraction, 0 to 1.
@@ -29,10 +30,11 @@ type Demo struct {
 
 // Options are what a window is made from.
 type Options struct {
-	Version, Terms string         // of the program, for those who ask
-	Rooms          document.Rooms // Post may be nil: the toolkit's is taken
-	File           string         // the record to begin with; "" for the first demo
-	Demos          []Demo         // at least one
+	Version, Terms string                                   // of the program, for those who ask
+	Rooms          document.Rooms                           // Post may be nil: the toolkit's is taken
+	File           string                                   // the record to begin with; "" for the first demo
+	Demos          []Demo                                   // at least one
+	Figure         func(record.Record) (torso.Torso, error) // the garment's figure alone
 	Export         func(ctx context.Context, r record.Record, folder string, progress Progress) error
 }
 
@@ -58,9 +60,9 @@ func New(a fyne.App, o Options) *Window {
 	}
 	w := &Window{app: a, win: a.NewWindow("Understructure"), options: o, doc: document.New(o.Rooms)}
 	a.Settings().SetTheme(look.New(w.appearance()))
-	w.head, w.figure, w.status = newHead(), newFigure(), newStatus(w.export)
-	w.places = newPlaces(w.figure.box, newMeasurePlace(w.doc), newBuildPlace(w), newSheetsPlace(w), newFittingPlace(w))
-	w.status.onOpen = w.showNotices
+	w.head, w.figure, w.status = newHead(), newFigure(w.doc, o.Figure), newStatus(w.export)
+	w.places = newPlaces(w.figure.box, newMeasurePlace(w.doc), newShapePlace(w), newBuildPlace(w), newSheetsPlace(w), newFittingPlace(w))
+	w.status.onOpen, w.figure.onLevel = w.showNotices, w.places.show
 	w.menu = newMenus(w)
 	w.doc.Changed, w.doc.Computed, w.doc.Failed = w.changed, w.computed, w.failed
 	w.win.SetContent(w.content())

@@ -41,6 +41,7 @@ func openWindow(path string) error {
 		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.LoadDraft, Save: record.SaveDraft, Scratch: scratch()},
 		File:   path,
 		Demos:  demos,
+		Figure: pipeline.Figure,
 		Export: export,
 	})
 	if err != nil {

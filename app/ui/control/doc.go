@@ -4,6 +4,7 @@
 package control
 
 import (
+	"image/color"
 	"math"
 	"unicode"
 	"unicode/utf8"
@@ -37,6 +38,16 @@ func line(x0, y0, x1, y1 float32, colour fyne.ThemeColorName, width float32) *ca
 	l.StrokeWidth = width
 	l.Position1, l.Position2 = fyne.NewPos(x0, y0), fyne.NewPos(x1, y1)
 	return l
+}
+
+// ring marks a place on a picture.
+func ring(x, y float32) *canvas.Circle {
+	const radius = 7
+	c := canvas.NewCircle(color.Transparent)
+	c.StrokeColor, c.StrokeWidth = theme.Color(theme.ColorNamePrimary), 2.5
+	c.Move(fyne.NewPos(x-radius, y-radius))
+	c.Resize(fyne.NewSize(2*radius, 2*radius))
+	return c
 }
 
 // Sentence begins with a capital.

@@ -30,25 +30,40 @@ type Rule struct {
 	Unit  float64
 }
 
+// Spot is a place on the mount: its height in millimetres, and its direction as package section counts it.
+type Spot struct{ Height, Turn float64 }
+
 // Elevation shows a figure from the front and from the side with a tape at every level. A level is
-// picked with the mouse or with the arrow keys.
+// picked with the mouse or with the arrow keys, and moved by dragging its tape or with the keys
+// + − PageUp PageDown.
 type Elevation struct {
 	widget.BaseWidget
-	OnPicked func(name string)
+	OnPicked  func(name string)
+	OnMoved   func(name string, height float64) // as long as it is dragged; millimetres above the floor
+	OnSettled func()                            // it was let go
+	OnType    func(name string, at fyne.Position)
 
 	body    *picture.Body
+	mode    picture.Mode
+	spot    *Spot
+	painter [2]picture.Painter
+	drag    drag
 	rule    Rule
 	tapes   []Tape // from the top down
 	picked  string
 	hovered string
 	focused bool
 
+	overTape bool               // the pointer is where a tape can be taken
 	renderer *elevationRenderer // nil until the widget is shown
 }
 
 // NewElevation returns an empty one.
 func NewElevation() *Elevation {
-	e := &Elevation{body: new(picture.Body), OnPicked: func(string) {}}
+	e := &Elevation{
+		body: new(picture.Body), OnPicked: func(string) {}, OnMoved: func(string, float64) {}, OnSettled: func() {},
+		OnType: func(string, fyne.Position) {},
+	}
 	e.ExtendBaseWidget(e)
 	return e
 }
@@ -57,6 +72,20 @@ func NewElevation() *Elevation {
 func (e *Elevation) Draw(body *picture.Body, tapes []Tape, rule Rule) {
 	e.body, e.tapes, e.rule = body, tapes, rule
 	e.Refresh()
+}
+
+// Paint chooses what the colours of the mount say.
+func (e *Elevation) Paint(m picture.Mode) {
+	if e.mode != m {
+		e.mode = m
+		e.Refresh()
+	}
+}
+
+// Point rings a place on the mount; nil takes the ring away.
+func (e *Elevation) Point(s *Spot) {
+	e.spot = s
+	e.marksOnly()
 }
 
 // Pick marks a level without telling OnPicked.
@@ -90,7 +119,19 @@ func (e *Elevation) Tapped(ev *fyne.PointEvent) {
 	if c := fyne.CurrentApp().Driver().CanvasForObject(e); c != nil {
 		c.Focus(e)
 	}
-	e.choose(e.arrange(e.Size()).nearest(ev.Position))
+	a := e.arrange(e.Size())
+	i := a.nearest(ev.Position)
+	if i >= 0 && e.tapes[i].Name == e.picked && a.onTaken(ev.Position) {
+		e.typeGirth(i)
+		return
+	}
+	e.choose(i)
+}
+
+// typeGirth asks for the girth of a level where it stands in the table.
+func (e *Elevation) typeGirth(i int) {
+	a := e.arrange(e.Size())
+	e.OnType(e.tapes[i].Name, fyne.NewPos(a.table+columns[0]-takenWidth, a.rows[i]))
 }
 
 // TypedKey goes up and down the levels.
@@ -104,11 +145,28 @@ func (e *Elevation) TypedKey(ev *fyne.KeyEvent) {
 		e.choose(0)
 	case fyne.KeyEnd:
 		e.choose(len(e.tapes) - 1)
+	case fyne.KeyPageUp:
+		e.nudge(+5)
+	case fyne.KeyPageDown:
+		e.nudge(-5)
+	case fyne.KeyReturn, fyne.KeyEnter:
+		if i >= 0 {
+			e.typeGirth(i)
+		}
+	case fyne.KeyEscape:
+		e.giveUp()
 	}
 }
 
-// TypedRune does nothing.
-func (e *Elevation) TypedRune(rune) {}
+// TypedRune moves the picked level by a millimetre.
+func (e *Elevation) TypedRune(r rune) {
+	switch r {
+	case '+':
+		e.nudge(+1)
+	case '-', '−':
+		e.nudge(-1)
+	}
+}
 
 // FocusGained shows that the arrow keys go here.
 func (e *Elevation) FocusGained() { e.focused = true; e.marksOnly() }
@@ -121,7 +179,9 @@ func (e *Elevation) MouseIn(ev *desktop.MouseEvent) { e.MouseMoved(ev) }
 
 // MouseMoved marks the level under the pointer.
 func (e *Elevation) MouseMoved(ev *desktop.MouseEvent) {
-	if i := e.arrange(e.Size()).nearest(ev.Position); i >= 0 && e.tapes[i].Name != e.hovered {
+	a := e.arrange(e.Size())
+	e.overTape = a.tape(ev.Position) >= 0
+	if i := a.nearest(ev.Position); i >= 0 && e.tapes[i].Name != e.hovered {
 		e.hovered = e.tapes[i].Name
 		e.marksOnly()
 	}
@@ -130,8 +190,13 @@ func (e *Elevation) MouseMoved(ev *desktop.MouseEvent) {
 // MouseOut takes the mark away.
 func (e *Elevation) MouseOut() { e.hovered = ""; e.marksOnly() }
 
-// Cursor is a pointing hand: the levels can be picked.
-func (e *Elevation) Cursor() desktop.Cursor { return desktop.PointerCursor }
+// Cursor is a pointing hand over the table, and says over a tape that it can be moved up and down.
+func (e *Elevation) Cursor() desktop.Cursor {
+	if e.hovered != "" && e.overTape {
+		return desktop.VResizeCursor
+	}
+	return desktop.PointerCursor
+}
 
 // paint draws the figure; it runs only when the figure, the size or the colours change.
 func (e *Elevation) paint(w, h int) image.Image {
@@ -143,7 +208,7 @@ func (e *Elevation) paint(w, h int) image.Image {
 	pixels := float64(w) / float64(e.Size().Width)
 	for v, f := range a.frames {
 		f := picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels}
-		e.body.Elevation(img, picture.View(v), f, look.Palette())
+		e.painter[v].Figure(img, e.body, picture.Scene{Camera: picture.View(v).Camera(), Frame: f, Palette: look.Palette(), Mode: e.mode})
 	}
 	return img
 }

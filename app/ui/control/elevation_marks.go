@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/theme"
 
 	"understructure/app/ui/look"
@@ -74,8 +75,21 @@ func (r *elevationRenderer) mark() {
 		for i, t := range r.e.tapes {
 			r.markTape(a, i, t)
 		}
+		r.markSpot(a)
 	}
 	canvas.Refresh(r.layer)
+}
+
+// markSpot rings the place that is pointed at, in the view that shows it.
+func (r *elevationRenderer) markSpot(a arrangement) {
+	if r.e.spot == nil {
+		return
+	}
+	for v, f := range a.frames {
+		if at, seen := r.e.body.SpotOn(picture.View(v).Camera(), f, r.e.spot.Height, r.e.spot.Turn); seen {
+			r.add(ring(float32(at.X), float32(at.Y)))
+		}
+	}
 }
 
 func (r *elevationRenderer) markRule(a arrangement) {
@@ -103,7 +117,7 @@ func (r *elevationRenderer) markRule(a arrangement) {
 }
 
 func (r *elevationRenderer) markNames(a arrangement) {
-	for v, name := range []string{"front", "left side"} {
+	for v, name := range []string{lang.L("front"), lang.L("left side")} {
 		left, right := r.e.body.Width(picture.View(v))
 		f := a.frames[v]
 		t := words(name, look.ColorFaint, false)
@@ -113,7 +127,7 @@ func (r *elevationRenderer) markNames(a arrangement) {
 }
 
 func (r *elevationRenderer) markHeads(a arrangement) {
-	for i, head := range []string{"garment", "built", "clearance"} {
+	for i, head := range []string{lang.L("garment"), lang.L("built"), lang.L("clearance")} {
 		t := words(head, look.ColorFaint, false)
 		place(t, a.table+columns[i], a.headY(), 1)
 		r.add(t)
@@ -124,7 +138,7 @@ func (r *elevationRenderer) markHeads(a arrangement) {
 func (r *elevationRenderer) markDrawn(a arrangement) {
 	for _, t := range r.e.tapes {
 		if strings.HasPrefix(t.Taken, "~") {
-			note := words("~ not taken, drawn from statistics", look.ColorFaint, false)
+			note := words(lang.L("~ not taken, drawn from statistics"), look.ColorFaint, false)
 			place(note, a.table+6, a.rows[len(a.rows)-1]+rowHeight, 0)
 			r.add(note)
 			return
@@ -184,7 +198,7 @@ func (r *elevationRenderer) markRow(y, table float32, picked bool) {
 }
 
 func (r *elevationRenderer) markWords(a arrangement, i int, t Tape, picked bool) {
-	name := words(t.Name, look.ColorInk, picked)
+	name := words(lang.L(t.Name), look.ColorInk, picked)
 	place(name, a.table+6, a.rows[i], 0)
 	r.add(name)
 	for n, text := range []string{t.Taken, t.Built, t.Clearance} {

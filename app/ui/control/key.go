@@ -71,7 +71,7 @@ func (k *Key) mark(size fyne.Size) {
 	k.numbers(k.heads, size.Width, keyRow/2, look.ColorFaint)
 	for i, l := range k.lines {
 		y := keyRow * (float32(i) + 1.5)
-		for _, o := range swatch(l, y) {
+		for _, o := range sample(l, y) {
 			k.layer.Add(o)
 		}
 		name := words(l.Name, look.ColorInk, false)
@@ -91,8 +91,8 @@ func (k *Key) numbers(texts []string, right, y float32, colour fyne.ThemeColorNa
 	}
 }
 
-// swatch draws a short piece of the line, its middle at y.
-func swatch(l Line, y float32) []fyne.CanvasObject {
+// sample draws a short piece of the line, its middle at y.
+func sample(l Line, y float32) []fyne.CanvasObject {
 	switch l.Stroke {
 	case Dashed:
 		const dash = swatchWidth / 3

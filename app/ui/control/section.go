@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/ui/look"
@@ -19,18 +20,29 @@ const (
 	barRoom       = 22
 )
 
-// Section shows one level of a figure from above, its front below.
+// Section shows one level of a figure from above, its front below. Where it may be shaped, its outline has a handle
+// on each of the four sides.
 type Section struct {
 	widget.BaseWidget
-	body   *picture.Body
-	height float64
-	raster *canvas.Raster
-	layer  *fyne.Container
+	OnPulled  func(Pull)
+	OnSettled func() // it was let go
+	OnGivenUp func() // it is to be as before
+
+	body    *picture.Body
+	height  float64
+	mode    picture.Mode
+	painter picture.Painter
+	raster  *canvas.Raster
+	layer   *fyne.Container
+	hand    hand
 }
 
 // NewSection returns an empty one.
 func NewSection() *Section {
-	s := &Section{body: new(picture.Body), layer: container.NewWithoutLayout()}
+	s := &Section{
+		body: new(picture.Body), layer: container.NewWithoutLayout(),
+		OnPulled: func(Pull) {}, OnSettled: func() {}, OnGivenUp: func() {},
+	}
 	s.raster = canvas.NewRaster(s.paint)
 	s.ExtendBaseWidget(s)
 	return s
@@ -42,11 +54,17 @@ func (s *Section) Draw(body *picture.Body, height float64) {
 	s.Refresh()
 }
 
+// Paint chooses what the colours say.
+func (s *Section) Paint(m picture.Mode) { s.mode = m; s.Refresh() }
+
 // Height is that of the section shown.
 func (s *Section) Height() float64 { return s.height }
 
 // frame makes the section as large as its room.
 func (s *Section) frame(size fyne.Size) picture.Frame {
+	if s.hand.frame != nil { // it must not slip under the hand
+		return *s.hand.frame
+	}
 	lo, hi, ok := s.body.Box(s.height)
 	if !ok {
 		return picture.Frame{Scale: 1}
@@ -66,7 +84,10 @@ func (s *Section) paint(w, h int) image.Image {
 		return img
 	}
 	f, pixels := s.frame(s.Size()), float64(w)/float64(s.Size().Width)
-	s.body.Section(img, s.height, picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels}, look.Palette())
+	s.painter.Section(img, s.body, picture.Cut{
+		Height: s.height, Frame: picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels},
+		Palette: look.Palette(), Mode: s.mode, Dragged: s.hand.dragged(),
+	})
 	return img
 }
 
@@ -75,9 +96,10 @@ func (s *Section) mark() {
 	lo, hi, ok := s.body.Box(s.height)
 	if size := s.Size(); ok && size.Width > 0 {
 		f := s.frame(size)
-		s.word("back", size.Width/2, float32(f.Y+lo.Y*f.Scale)-12)
-		s.word("front", size.Width/2, float32(f.Y+hi.Y*f.Scale)+12)
+		s.word(lang.L("back"), size.Width/2, float32(f.Y+lo.Y*f.Scale)-14)
+		s.word(lang.L("front"), size.Width/2, float32(f.Y+hi.Y*f.Scale)+14)
 		s.bar(size, f.Scale)
+		s.markHandles(f)
 	}
 	canvas.Refresh(s.layer)
 }

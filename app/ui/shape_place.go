@@ -1,0 +1,57 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/lang"
+	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/document"
+	"understructure/app/record"
+	"understructure/geometry/measure"
+)
+
+// shapePlace is where the picked level is shaped by typed numbers.
+type shapePlace struct {
+	window *Window
+	doc    *document.Document
+	values *values
+	level  *widget.Label
+	box    fyne.CanvasObject
+}
+
+func newShapePlace(w *Window) *shapePlace {
+	s := &shapePlace{window: w, doc: w.doc, level: widget.NewLabel("")}
+	s.values = newValues(w.doc, func(r record.Record) []document.Field { return document.ShapeFields(r, s.picked()) })
+	s.level.TextStyle.Bold = true
+	s.level.Wrapping = fyne.TextWrapWord
+	advice := widget.NewLabel(lang.L("Pick a level in the figure. Pull the round handles of its section, with Shift for the balance, or type here. The tape stays as it is taken. Drag a tape up or down to move the level."))
+	advice.Wrapping = fyne.TextWrapWord
+	small(advice)
+	one := widget.NewButton(lang.L("As measured"), s.clear)
+	all := widget.NewButton(lang.L("All as measured"), w.doc.ClearShape)
+	one.Importance, all.Importance = widget.LowImportance, widget.LowImportance
+	s.box = container.NewBorder(container.NewVBox(advice, s.level), container.NewHBox(one, all), nil, nil, s.values.list)
+	return s
+}
+
+func (s *shapePlace) name() string             { return "Shape" }
+func (s *shapePlace) side() fyne.CanvasObject  { return s.box }
+func (s *shapePlace) stage() fyne.CanvasObject { return nil }
+
+func (s *shapePlace) picked() measure.Level {
+	return measure.Level(s.window.figure.elevation.Picked())
+}
+
+func (s *shapePlace) show() {
+	set(s.level, lang.L(string(s.picked())))
+	s.values.show()
+}
+
+// clear lets the picked level follow the measurements again.
+func (s *shapePlace) clear() {
+	if err := s.doc.SetShape(s.picked(), measure.Adjustment{}); err != nil {
+		s.window.failed(err)
+	}
+	s.doc.Settle()
+}
