@@ -80,8 +80,12 @@ func (f *figure) listen() {
 	f.layers.OnChanged = func(float64) { f.drawStage() }
 }
 
-// show draws a plan, with lengths in the unit u; while there is none, nothing is shown.
+// show draws a plan, with lengths in the unit u; while there is none, nothing is shown. A plan that is shown
+// already is left as it is, with what the hand has moved since.
 func (f *figure) show(p plan.Plan, u string) {
+	if u == f.unit && one(p.Surface.Heights, f.plan.Surface.Heights) && len(p.Stages) == len(f.plan.Stages) {
+		return
+	}
 	f.plan, f.unit, f.body = p, u, picture.NewBody(p.Surface)
 	f.box.Hide()
 	if f.body.Empty() {
@@ -93,6 +97,9 @@ func (f *figure) show(p plan.Plan, u string) {
 	f.listWorst()
 	f.showLevel()
 }
+
+// one reports whether two lists are the same one in memory.
+func one(a, b []float64) bool { return len(a) > 0 && len(b) > 0 && &a[0] == &b[0] }
 
 // rules are the height rules by unit: a tick every 5 cm or 2 inches, numbers at 10 cm or 4 inches.
 var rules = map[string]control.Rule{

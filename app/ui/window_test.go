@@ -101,7 +101,7 @@ func other() record.Record {
 }
 
 func round(_ context.Context, r record.Record) (plan.Plan, error) {
-	var p plan.Plan
+	p := plan.Plan{StandHeight: 1000}
 	for i, l := range []measure.Level{measure.Bust, measure.Waist} {
 		key := []measure.Key{measure.BustGirth, measure.WaistGirth}[i]
 		garment := r.Garment.Bodice[key]

@@ -68,9 +68,16 @@ func NewElevation() *Elevation {
 	return e
 }
 
-// Draw shows another figure; the picked level stays picked if it has it.
+// Draw shows another figure; the picked level stays picked if it has it, and a tape in hand stays in the hand.
 func (e *Elevation) Draw(body *picture.Body, tapes []Tape, rule Rule) {
+	held, i := 0.0, e.index(e.drag.name)
+	if i >= 0 {
+		held = e.tapes[i].Height
+	}
 	e.body, e.tapes, e.rule = body, tapes, rule
+	if i = e.index(e.drag.name); i >= 0 {
+		e.tapes[i].Height = held
+	}
 	e.Refresh()
 }
 

@@ -95,3 +95,9 @@ func (e *Elevation) nudge(by float64) {
 		e.OnSettled()
 	}
 }
+
+// Tape returns where the tape of a level is drawn, from the top of the widget, and the scale there: units a millimetre.
+func (e *Elevation) Tape(name string) (y float32, scale float64) {
+	a := e.arrange(e.Size())
+	return a.levels[e.index(name)], a.frames[0].Scale
+}

@@ -51,7 +51,12 @@ func (l *PlaceList) Fill(places []Where) {
 // Rows are the buttons of the list.
 func (l *PlaceList) Rows() []*widget.Button { return l.rows }
 
+// placesHeight holds four places.
+const placesHeight = 136
+
 // CreateRenderer is for the toolkit.
 func (l *PlaceList) CreateRenderer() fyne.WidgetRenderer {
-	return widget.NewSimpleRenderer(container.NewVScroll(l.box))
+	scroll := container.NewVScroll(l.box)
+	scroll.SetMinSize(fyne.NewSize(0, placesHeight))
+	return widget.NewSimpleRenderer(scroll)
 }
