@@ -31,7 +31,6 @@ type figure struct {
 	legend    *control.Legend
 	layers    *widget.Slider
 	layer     *widget.Label
-	build     fyne.CanvasObject // the row of the layers
 
 	section *control.Section
 	level   *widget.Label

@@ -41,9 +41,8 @@ func (f *figure) layOut() {
 
 	small(f.layer)
 	f.layer.Alignment = fyne.TextAlignTrailing
-	f.build = container.New(buildRow{}, f.layers, f.layer)
 	top := container.NewBorder(nil, nil, f.colours, nil, container.NewHBox(layout.NewSpacer(), f.views, f.spin))
-	foot := container.NewVBox(f.legend, f.build)
+	foot := container.NewVBox(f.legend, container.New(buildRow{}, f.layers, f.layer))
 	stage := container.NewBorder(top, foot, nil, nil, container.NewStack(f.elevation, f.table, f.unrolled))
 	f.box = container.New(figureColumns{}, stage, f.layOutSection())
 }

@@ -15,25 +15,25 @@ import (
 	"understructure/patterns/plan"
 )
 
-// showLayers gives the slider a step for each stage of building; a sketch has none, and shows the finished mount.
+// showLayers gives the slider a step for each stage of building. A sketch has none, and shows the finished mount.
 func (f *figure) showLayers() {
-	last := float64(max(len(f.plan.Stages)-1, 0))
+	if len(f.plan.Stages) == 0 {
+		return
+	}
+	last := float64(len(f.plan.Stages) - 1)
 	atEnd := f.layers.Value >= f.layers.Max
 	f.layers.Max, f.layers.Step = last, 1
 	if atEnd || f.layers.Value > last {
 		f.layers.Value = last
 	}
 	f.layers.Refresh()
-	if f.build.Hide(); last > 0 {
-		f.build.Show()
-	}
 }
 
 // drawStage draws the mount as far as the slider says it is built.
 func (f *figure) drawStage() {
 	f.stage = f.body
 	if n := len(f.plan.Stages); n > 0 {
-		at := int(f.layers.Value)
+		at := min(int(f.layers.Value), n-1)
 		set(f.layer, f.plan.Stages[at].Name)
 		if at < n-1 {
 			f.stage = picture.NewStage(f.plan, at)

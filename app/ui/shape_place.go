@@ -8,6 +8,7 @@ import (
 
 	"understructure/app/document"
 	"understructure/app/record"
+	"understructure/app/ui/control"
 	"understructure/geometry/measure"
 )
 
@@ -44,8 +45,23 @@ func (s *shapePlace) picked() measure.Level {
 }
 
 func (s *shapePlace) show() {
-	set(s.level, lang.L(string(s.picked())))
-	s.values.show()
+	set(s.level, control.Sentence(lang.L(string(s.picked()))))
+	said := sayings(s.doc)
+	s.now(said.drawn)
+	s.values.fill(said)
+}
+
+// now adds what the figure has at the picked level, for whoever wants another.
+func (s *shapePlace) now(drawn map[string]float64) {
+	t, err := s.window.options.Figure(s.doc.Record())
+	if err != nil {
+		return // the foot of the window says why
+	}
+	l := t.At(s.picked())
+	at := l.Section.Reading(l.Seam)
+	for key, v := range map[string]float64{"height": l.Height, "girth": l.Girth, "breadth": at.Breadth, "depth": at.Depth, "front_arc": at.FrontArc, "left_arc": at.LeftArc} {
+		drawn["mount.shape."+string(l.Name)+"."+key] = v
+	}
 }
 
 // clear lets the picked level follow the measurements again.

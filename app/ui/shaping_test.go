@@ -66,7 +66,6 @@ func TestAHandleFollowsThePointer(t *testing.T) {
 
 func TestALevelIsLiftedInOneStep(t *testing.T) {
 	b := newBench(t)
-	b.figure.shaping.figure = pipeline.Figure
 	e := b.figure.elevation
 	e.Resize(fyne.NewSize(700, 500))
 	e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp}) // the bust
@@ -87,7 +86,6 @@ func TestALevelIsLiftedInOneStep(t *testing.T) {
 
 func TestATapeIsDraggedInOneStep(t *testing.T) {
 	b := newBench(t)
-	b.figure.shaping.figure = pipeline.Figure
 	e := b.figure.elevation
 	e.Resize(fyne.NewSize(700, 500))
 	y, scale := e.Tape("bust")

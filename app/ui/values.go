@@ -33,9 +33,12 @@ func (v *values) several(key string, all []float64) {
 }
 
 // show brings the list to the record, and beside each value what the newest plan says of it.
-func (v *values) show() {
+func (v *values) show() { v.fill(sayings(v.doc)) }
+
+// fill brings the list to the record, and beside each value what is said of it.
+func (v *values) fill(s said) {
 	r := v.doc.Record()
-	v.list.Fill(sayings(v.doc).measures(v.fields(r), r))
+	v.list.Fill(s.measures(v.fields(r), r))
 }
 
 func (v *values) field(path string) document.Field {

@@ -18,6 +18,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
+	"understructure/app/pipeline"
 	"understructure/app/record"
 	"understructure/app/ui/control"
 	_ "understructure/app/ui/localeenv"
@@ -52,7 +53,7 @@ func newBench(t *testing.T) *bench {
 	b := &bench{t: t, posts: make(chan func(), 1000), exited: make(chan error, 1)}
 	b.Window = New(test.NewTempApp(t), Options{
 		Rooms: document.Rooms{Compute: round, Load: record.Load, Save: record.Save, Post: func(f func()) { b.posts <- f }},
-		Demos: []Demo{{"Demonstration", dress()}, {"Another", other()}},
+		Demos: []Demo{{"Demonstration", dress()}, {"Another", other()}}, Figure: pipeline.Figure,
 		Export: func(ctx context.Context, r record.Record, folder string, progress Progress) error {
 			progress("writing", 0.5)
 			err := ctx.Err()
