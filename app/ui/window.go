@@ -4,6 +4,7 @@ package ui
 
 import (
 	"context"
+	"errors"
 	"path/filepath"
 
 	"fyne.io/fyne/v2"
@@ -34,9 +35,12 @@ type Options struct {
 	Rooms          document.Rooms                           // Post may be nil: the toolkit's is taken
 	File           string                                   // the record to begin with; "" for the first demo
 	Demos          []Demo                                   // at least one
-	Figure         func(record.Record) (torso.Torso, error) // the garment's figure alone
+	Figure         func(record.Record) (torso.Torso, error) // the garment's figure alone; nil: it cannot be shaped by hand
 	Export         func(ctx context.Context, r record.Record, folder string, progress Progress) error
 }
+
+// errNoFigure is why nothing can be shaped by hand in a window that was given no Figure.
+var errNoFigure = errors.New("this window cannot shape a figure")
 
 // Window is the program's one window.
 type Window struct {
@@ -57,6 +61,9 @@ type Window struct {
 func New(a fyne.App, o Options) *Window {
 	if o.Rooms.Post == nil {
 		o.Rooms.Post = fyne.Do
+	}
+	if o.Figure == nil {
+		o.Figure = func(record.Record) (torso.Torso, error) { return torso.Torso{}, errNoFigure }
 	}
 	w := &Window{app: a, win: a.NewWindow("Understructure"), options: o, doc: document.New(o.Rooms)}
 	a.Settings().SetTheme(look.New(w.appearance()))
