@@ -14,7 +14,7 @@ OUT  := out/demo
 # For the window: a C compiler and the headers of X and OpenGL.
 WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr-dev libxinerama-dev libxi-dev libxxf86vm-dev
 # For the tests: programs that read what we write, and were not written by us.
-JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin
+JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin python3-ezdxf admesh
 
 .PHONY: run test bench fuzz kills lint tools pictures screenshots
 .DEFAULT_GOAL := run

@@ -6,15 +6,18 @@ import (
 	"io"
 	"regexp"
 
+	"understructure/patterns/dxf"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
 	"understructure/patterns/report"
 	"understructure/patterns/sheet"
+	"understructure/patterns/solid"
 	"understructure/patterns/vector"
 )
 
 // Write writes everything that is made from a plan into dir: plan.json, templates.pdf,
-// svg/ID.svg for every piece, record.pdf and materials.csv. See Put for what happens to files
+// svg/ID.svg and dxf/ID.dxf for every piece, record.pdf, materials.csv, and the mount as one body in
+// mount.stl and mount.obj. See Put for what happens to files
 // that are there already. done may be called often, with the share that is written.
 func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction float64)) error {
 	files, err := made(ctx, p)
@@ -83,13 +86,34 @@ func made(ctx context.Context, p plan.Plan) ([]File, error) {
 		if !safe.MatchString(pc.ID) {
 			return nil, fmt.Errorf("folder: piece %q: the ID is not a safe file name", pc.ID)
 		}
-		files = append(files, drawn(p, pc))
+		files = append(files, drawn(p, pc)...)
 	}
-	return files, nil
+	return append(files, modelled(p)...), nil
 }
 
-func drawn(p plan.Plan, pc piece.Piece) File {
-	return File{"svg/" + pc.ID + ".svg", func(w io.Writer) error { return vector.SVG(w, pc, meta(p, pc.Name)) }}
+// drawn are the files of one piece.
+func drawn(p plan.Plan, pc piece.Piece) []File {
+	return []File{
+		{"svg/" + pc.ID + ".svg", func(w io.Writer) error { return vector.SVG(w, pc, meta(p, pc.Name)) }},
+		{"dxf/" + pc.ID + ".dxf", func(w io.Writer) error { return dxf.Piece(w, pc) }},
+	}
+}
+
+// modelled are the files of the mount as one body.
+func modelled(p plan.Plan) []File {
+	if len(p.Surface.Built) == 0 {
+		return nil
+	}
+	write := func(format func(solid.Body, io.Writer) error) func(io.Writer) error {
+		return func(w io.Writer) error {
+			body, err := solid.Of(p.Surface.Heights, p.Surface.Built)
+			if err != nil {
+				return err
+			}
+			return format(body, w)
+		}
+	}
+	return []File{{"mount.stl", write(solid.Body.STL)}, {"mount.obj", write(solid.Body.OBJ)}}
 }
 
 // meta is what a file says of itself to a viewer.

@@ -21,10 +21,11 @@ import (
 
 func small() plan.Plan {
 	square := plane.Ring{{X: 0, Y: 0}, {X: 60, Y: 0}, {X: 60, Y: 60}, {X: 0, Y: 60}}
+	around := square.Move(plane.Point{X: -30, Y: -30})
 	return plan.Plan{
 		Understructure: plan.Version, Build: "padded", Object: plan.Object{Number: "1 \\ \"2\" {", Wearer: "woman"},
 		Paper:   plan.Paper{Name: "A4", Width: 210, Height: 297},
-		Surface: plan.Surface{Heights: []float64{0, 10}, Target: []plane.Ring{square, nil}},
+		Surface: plan.Surface{Heights: []float64{0, 10}, Target: []plane.Ring{square, nil}, Built: []plane.Ring{around, around}},
 		Pieces:  []piece.Piece{{ID: "W01-front", Name: "layer 1 of 1", Material: "wadding 6 mm", Count: 1, Layer: 1, Outline: square}},
 	}
 }
@@ -36,7 +37,7 @@ func TestWriteMakesEveryFileTheSameEveryTime(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	for _, name := range []string{"plan.json", "templates.pdf", "record.pdf", "materials.csv", "svg/W01-front.svg", manifest} {
+	for _, name := range []string{"plan.json", "templates.pdf", "record.pdf", "materials.csv", "svg/W01-front.svg", "dxf/W01-front.dxf", "mount.stl", "mount.obj", manifest} {
 		a, errA := os.ReadFile(filepath.Join(one, name))
 		b, errB := os.ReadFile(filepath.Join(two, name))
 		if errA != nil || errB != nil || len(a) == 0 || !bytes.Equal(a, b) {
