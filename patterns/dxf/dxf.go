@@ -31,11 +31,15 @@ const (
 	Text    = "TEXT"
 )
 
-// layers lists the layers with the colour number that tells each from the others on a screen.
+// layers lists the layers with the colour number that tells each from the others on a screen, and its line.
 var layers = []struct {
 	name   string
 	colour int
-}{{Cut, 7}, {Inner, 1}, {Seam, 5}, {Carve, 6}, {Feather, 8}, {Step, 30}, {Dart, 4}, {Mark, 3}, {Text, 2}}
+	line   string
+}{
+	{Cut, 7, "CONTINUOUS"}, {Inner, 1, "CONTINUOUS"}, {Seam, 5, "BROKEN"}, {Carve, 6, "BROKEN"}, {Feather, 8, "CONTINUOUS"},
+	{Step, 30, "CONTINUOUS"}, {Dart, 4, "CONTINUOUS"}, {Mark, 3, "CONTINUOUS"}, {Text, 2, "CONTINUOUS"},
+}
 
 // Piece writes a piece at true size, moved so that nothing lies left of or below the origin.
 // The same piece gives the same bytes. A piece that cannot be drawn is an error, and nothing is written.
@@ -93,14 +97,9 @@ func (f *file) head(width, height float64) {
 	f.pair(0, "ENDSEC")
 	f.pair(0, "SECTION")
 	f.pair(2, "TABLES")
-	f.table("LTYPE", 1)
-	f.pair(0, "LTYPE")
-	f.pair(2, "CONTINUOUS")
-	f.pair(70, 0)
-	f.pair(3, "Solid line")
-	f.pair(72, 65)
-	f.pair(73, 0)
-	f.number(40, 0)
+	f.table("LTYPE", 2)
+	f.lineType("CONTINUOUS")
+	f.lineType("BROKEN", 6, -2)
 	f.pair(0, "ENDTAB")
 	f.table("LAYER", len(layers))
 	for _, l := range layers {
@@ -108,10 +107,28 @@ func (f *file) head(width, height float64) {
 		f.pair(2, l.name)
 		f.pair(70, 0)
 		f.pair(62, l.colour)
-		f.pair(6, "CONTINUOUS")
+		f.pair(6, l.line)
 	}
 	f.pair(0, "ENDTAB")
 	f.pair(0, "ENDSEC")
+}
+
+// lineType takes the lengths of dashes, and of gaps as negative numbers.
+func (f *file) lineType(name string, dashes ...float64) {
+	whole := 0.0
+	for _, d := range dashes {
+		whole += math.Abs(d)
+	}
+	f.pair(0, "LTYPE")
+	f.pair(2, name)
+	f.pair(70, 0)
+	f.pair(3, "")
+	f.pair(72, 65) // the only way in which a line can be laid out
+	f.pair(73, len(dashes))
+	f.number(40, whole)
+	for _, d := range dashes {
+		f.number(49, d)
+	}
 }
 
 func (f *file) table(name string, entries int) {
