@@ -111,6 +111,7 @@ var (
 	degrees   = quantity{"degrees", 1}
 	kilograms = quantity{"kg", 1}
 	years     = quantity{"", 1}
+	pieces    = quantity{"", 1}
 )
 
 func (d *decoder) lengths() quantity {

@@ -3,6 +3,7 @@ package record
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"io"
 	"strings"
 
@@ -118,6 +119,9 @@ func (e encoder) mount(m Mount) node {
 	}
 	o.put("plank", plank)
 	o.put("step", m.Step)
+	o.put("skirt", e.skirtMount(m.Skirt))
+	o.put("sleeves", e.sleeveMount(m.Sleeves))
+	o.put("pads", e.pads(m.Pads))
 	o.put("paper", e.paper(m.Paper))
 	return o
 }
@@ -208,6 +212,8 @@ func print(b *bytes.Buffer, n node, indent string) {
 		b.WriteString("]")
 	case json.Number:
 		b.WriteString(v.String())
+	case bool:
+		fmt.Fprint(b, v)
 	case string:
 		b.WriteString(quoted(v))
 	}

@@ -54,6 +54,29 @@ const full = `{
       "hip": {
         "height": -7
       }
+    },
+    "skirt": {
+      "support": "hoops",
+      "hold": "silhouette",
+      "stand_height": 40.5,
+      "floor_gap": 0.5,
+      "cut": "straight",
+      "train": "floor",
+      "band_fastens": false,
+      "steels": 4,
+      "net_width": 54,
+      "pad_thickness": 2,
+      "frame_length": 28
+    },
+    "sleeves": {
+      "support": "arm",
+      "bend_deg": 15
+    },
+    "pads": {
+      "shoulder": true,
+      "bust": 0.75,
+      "hip": 1,
+      "fill": true
     }
   },
   "fittings": [{
@@ -97,6 +120,12 @@ func TestTheFullRecordIsWrittenAsItWasRead(t *testing.T) {
 	}
 	if p := r.Photographs[0]; p.Low != (plane.Point{X: 812.5, Y: 2904}) || p.Length != 1524 || p.At != (plane.Point{X: -63.5, Y: 25.4}) || len(p.Trace) != 2 {
 		t.Errorf("photograph %+v", p)
+	}
+	if m := r.Mount.Skirt; *m.StandHeight != 1028.7 || *m.BandFastens || *m.Steels != 4 || *m.NetWidth != 1371.6 {
+		t.Errorf("skirt %+v", m)
+	}
+	if m := r.Mount; *m.Sleeves.BendDeg != 15 || !m.Pads.Shoulder.Asked || m.Pads.Shoulder.Projection != nil || *m.Pads.Bust.Projection != 19.05 {
+		t.Errorf("sleeves and pads %+v", m)
 	}
 	if a := r.Mount.Shape[measure.Hip]; *a.Height != -177.8 || a.Girth != nil {
 		t.Errorf("hip %+v", a)
@@ -162,8 +191,8 @@ func TestReadingsOfAValueSinceReplacedAreNotWritten(t *testing.T) {
 }
 
 func TestEmptyPartsAreLeftOut(t *testing.T) {
-	r := decode(t, body(`"mount": {"shape": {"waist": {}, "hip": {"girth": null}}}, "fittings": [], "photographs": null`))
-	if r.Mount.Shape != nil || r.Fittings != nil || r.Photographs != nil {
+	r := decode(t, body(`"mount": {"shape": {"waist": {}, "hip": {"girth": null}}, "skirt": {}, "sleeves": {"support": null}, "pads": {"bust": false, "hip": 0, "fill": null}}, "fittings": [], "photographs": null`))
+	if r.Mount.Shape != nil || r.Mount.Skirt != (SkirtMount{}) || r.Mount.Sleeves != (SleeveMount{}) || r.Mount.Pads != (Pads{}) || r.Fittings != nil || r.Photographs != nil {
 		t.Errorf("read as %+v", r)
 	}
 }

@@ -19,6 +19,7 @@ func FuzzDecode(f *testing.F) {
 		}
 	}
 	f.Add(body(`"mount": {"ease": {"waist": 8, "high hip": 20}, "wadding": [{"thickness": 3}], "paper": [300, 400]}`))
+	f.Add(body(`"mount": {"skirt": {"support": "bustle frame", "steels": 1e0, "band_fastens": true}, "sleeves": {"bend_deg": 0}, "pads": {"shoulder": true, "hip": 20}}`))
 	f.Add(full)
 	f.Fuzz(func(t *testing.T, text string) {
 		r, err := Decode(strings.NewReader(text))

@@ -22,6 +22,19 @@ var (
 	YearLimit        = Limit{1000, 2100}
 )
 
+// The limits of what goes under skirt and sleeves. Those of the stand are the waist height's, those of
+// steels and elbows what can be drafted; the others are from memory.
+var (
+	StandLimit        = Limit{150, 1700}
+	GapLimit          = Limit{0, 500} // of the hem above the floor; frocks of children hang higher by the stand
+	SteelsLimit       = Limit{1, 40}  // a cage of 1858 to 1861 has 29 (corsetsandcrinolines.com, index 185040)
+	NetWidthLimit     = Limit{300, 6000}
+	PadThicknessLimit = Limit{5, 500}
+	FrameLengthLimit  = Limit{100, 2000}
+	BendLimit         = Limit{0, 30}  // degrees; beyond, two flat pieces do not follow a thick arm
+	PadLimit          = Limit{0, 150} // 0 is no pad
+)
+
 // The limits of what the maker sets by hand at a level. They span those of the measurements of
 // every level; the height is above the waist, and a figure has some 500 mm on either side of it.
 var (
@@ -74,6 +87,12 @@ var (
 	Faults    = []string{FailsToMeet, Tight, Slack, TooSquare, TooSloping, HemShort, HemLong, Limp}
 	Wheres    = []string{"front", "back", "left", "right"}
 	Views     = []string{"front", "side", "back"}
+
+	SkirtSupports  = []string{AsDated, TubeOnly, Legs, Petticoat, Hoops, Net, Bustle, BustleFrame, NoSupport}
+	Holds          = []string{HoldStand, HoldSilhouette}
+	Cuts           = []string{"gored", "straight"}
+	Trains         = []string{ByLength, LevelHem, OnFloor}
+	SleeveSupports = []string{AsTaken, Arm, Tube, Puff, NoSupport}
 )
 
 func paperNames() []string {

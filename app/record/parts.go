@@ -125,6 +125,9 @@ func (d *decoder) mount(path string, n node, m *Mount) {
 		field{"cover", func(p string, n node) { d.object(p, n, field{"thickness", d.optional(&m.Cover, q, CoverLimit)}) }},
 		field{"plank", func(p string, n node) { m.Plank = d.plank(p, n) }},
 		field{"step", d.word(&m.Step, Steps)},
+		field{"skirt", d.skirtMount(&m.Skirt)},
+		field{"sleeves", d.sleeveMount(&m.Sleeves)},
+		field{"pads", d.pads(&m.Pads)},
 		field{"paper", func(p string, n node) { d.paper(p, n, &m.Paper) }},
 	)
 }

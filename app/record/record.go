@@ -61,6 +61,9 @@ type Mount struct {
 	Cover     *float64 // thickness
 	Plank     *Plank
 	Step      string // "inside", "flush" or "bevel": how the step between two slices is treated
+	Skirt     SkirtMount
+	Sleeves   SleeveMount
+	Pads      Pads
 	Paper     Paper
 }
 

@@ -155,7 +155,34 @@ func mountSchema() ordered {
 		{"cover", closed(orNull, ordered{{"thickness", number}})},
 		{"plank", closed(orNull, ordered{{"thickness", number}, {"length", number}, {"width", number}, {"pole", number}})},
 		{"step", enum(Steps)},
+		{"skirt", skirtMountSchema()},
+		{"sleeves", closed(orNull, ordered{{"support", append(enum(SleeveSupports), entry{"description", "A full sleeve gets a puff of net beside its arm or tube; puff is the net alone."})},
+			{"bend_deg", append(described("Of the elbow, degrees."), entry{"minimum", BendLimit.Least}, entry{"maximum", BendLimit.Most})}})},
+		{"pads", closed(orNull, ordered{{"shoulder", pad}, {"bust", pad}, {"hip", pad}, {"fill", truth("Soft fills for a bodice that hangs limp.")}},
+			entry{"description", "Loose pads on either side: true, or how far one stands out at its thickest; 0 is none."})},
 		{"paper", ordered{{"anyOf", []any{enum(Papers), ordered{{"type", "array"}, {"minItems", 2}, {"maxItems", 2}, {"items", ordered{{"type", "number"}}}}}}}},
+	})
+}
+
+var pad = ordered{{"type", []string{"boolean", "number", "null"}}}
+
+func truth(text string) ordered {
+	return ordered{{"type", []string{"boolean", "null"}}, {"description", text}}
+}
+
+func skirtMountSchema() ordered {
+	return closed(orNull, ordered{
+		{"support", append(enum(SkirtSupports), entry{"description", "What holds the skirt; as dated is what the year wants."})},
+		{"hold", append(enum(Holds), entry{"description", "Which is fixed: the stand, and how far out the hem reaches follows; or the silhouette of the year, and the stand follows."})},
+		{"stand_height", described("Of the waist above the floor; takes the place of the bodice's waist_height.")},
+		{"floor_gap", described("Of the hem above the floor.")},
+		{"cut", append(enum(Cuts), entry{"description", "How the skirt's cloth is cut: widening from one girth taken to the next, or of straight breadths gathered into the band."})},
+		{"train", append(enum(Trains), entry{"description", "Whether a longer back lies on the floor."})},
+		{"band_fastens", truth("The waistband closes by itself.")},
+		{"steels", ordered{{"type", []string{"integer", "null"}}, {"description", "Of a hooped petticoat."}, {"minimum", SteelsLimit.Least}, {"maximum", SteelsLimit.Most}}},
+		{"net_width", described("Of the net in stock.")},
+		{"pad_thickness", described("Of a bustle pad behind.")},
+		{"frame_length", described("Of a bustle frame, from the waist down.")},
 	})
 }
 
@@ -252,6 +279,9 @@ func inUnitOf(word string) ordered {
 				{"wadding", append(wadding, entry{"items", wadding})},
 				{"cover", object(ordered{{"thickness", length(CoverLimit)}})},
 				{"plank", object(ordered{{"thickness", length(PlankLimit)}, {"length", length(PlankSideLimit)}, {"width", length(PlankSideLimit)}, {"pole", length(PoleLimit)}})},
+				{"skirt", object(ordered{{"stand_height", length(StandLimit)}, {"floor_gap", length(GapLimit)}, {"net_width", length(NetWidthLimit)},
+					{"pad_thickness", length(PadThicknessLimit)}, {"frame_length", length(FrameLengthLimit)}})},
+				{"pads", object(ordered{{"shoulder", length(PadLimit)}, {"bust", length(PadLimit)}, {"hip", length(PadLimit)}})},
 				{"paper", ordered{{"prefixItems", []any{length(PaperWidthLimit), length(PaperHeightLimit)}}}},
 			})},
 			{"fittings", ordered{{"items", object(ordered{{"seen", ordered{{"items", seen}}}})}}},

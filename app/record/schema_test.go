@@ -141,11 +141,15 @@ func TestSchemaAndDecodeAgreeOnEveryRange(t *testing.T) {
 			`"cover": {"thickness": VALUE}`: CoverLimit, `"plank": {"thickness": VALUE}`: PlankLimit,
 			`"plank": {"width": VALUE}`: PlankSideLimit, `"plank": {"length": VALUE}`: PlankSideLimit,
 			`"plank": {"pole": VALUE}`: PoleLimit, `"paper": [VALUE, BUST]`: PaperWidthLimit, `"paper": [BUST, VALUE]`: PaperHeightLimit,
+			`"skirt": {"stand_height": VALUE}`: StandLimit, `"skirt": {"floor_gap": VALUE}`: GapLimit, `"skirt": {"net_width": VALUE}`: NetWidthLimit,
+			`"skirt": {"pad_thickness": VALUE}`: PadThicknessLimit, `"skirt": {"frame_length": VALUE}`: FrameLengthLimit,
+			`"pads": {"shoulder": VALUE}`: PadLimit, `"pads": {"bust": VALUE}`: PadLimit, `"pads": {"hip": VALUE}`: PadLimit,
 			`"shape": {"hip": {"height": VALUE}}`: ShapeHeightLimit, `"shape": {"bust": {"girth": VALUE}}`: ShapeGirthLimit, `"shape": {"waist": {"depth": VALUE}}`: ShapeAcrossLimit,
 			`"shape": {"waist": {"breadth": VALUE}}`: ShapeAcrossLimit, `"shape": {"hip": {"front_arc": VALUE}}`: ShapeArcLimit, `"shape": {"hip": {"left_arc": VALUE}}`: ShapeArcLimit,
 		} {
 			agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, "mount": {`+inside+`}}`, scaled(limit))
 		}
+		agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, "mount": {"sleeves": {"bend_deg": VALUE}}}`, BendLimit)
 		for inside, limit := range map[string]Limit{
 			`"fittings": [{"seen": [{"what": "limp", "by": VALUE}]}]`: SeenLimit, `"fittings": [{"seen": [{"what": "limp", "built": VALUE}]}]`: ShapeGirthLimit,
 			`"photographs": [{"view": "back", "file": "a", "length": VALUE}]`: PhotographLimit, `"photographs": [{"view": "back", "file": "a", "at": [SIX, VALUE]}]`: PlaceLimit,
