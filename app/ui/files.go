@@ -92,9 +92,18 @@ func (w *Window) folder() string {
 	return home
 }
 
+// dropped opens a record, or lays a photograph behind the figure.
 func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
-	if len(files) > 0 {
-		w.leave(func() { w.Open(files[0].Path()) })
+	if len(files) == 0 {
+		return
+	}
+	path := files[0].Path()
+	switch strings.ToLower(filepath.Ext(path)) {
+	case ".jpg", ".jpeg", ".png":
+		w.places.goTo("Photograph")
+		w.places.all[w.places.chosen].(*photoPlace).addFile(path)
+	default:
+		w.leave(func() { w.Open(path) })
 	}
 }
 

@@ -18,6 +18,7 @@ type Scene struct {
 	Palette Palette
 	Mode    Mode
 	Tapes   []Tape // lines round the mount
+	Lines   bool   // only lines: what lies behind stays to be seen
 }
 
 // Tape is a line round the mount, drawn as far as it lies before the figure.
@@ -75,9 +76,14 @@ func (p *Painter) Figure(img *image.RGBA, b *Body, s Scene) {
 	if b.Empty() || img.Rect.Empty() {
 		return
 	}
-	p.shade(img, b, s)
+	if !s.Lines {
+		p.shade(img, b, s)
+	}
 	p.pen.on(img)
 	width := s.Frame.lineWidth()
+	if s.Lines {
+		p.contours(b, Built, s, s.Palette.Wanted, width, 0)
+	}
 	if b.layers == nil { // at a stage, its colours tell
 		p.contours(b, Core, s, s.Palette.Form, width, 4)
 		p.contours(b, Form, s, s.Palette.Form, width, 4)
