@@ -47,7 +47,7 @@ func newPhotoPlace(w *Window) *photoPlace {
 	p := &photoPlace{
 		window: w, doc: w.doc, read: map[string]photo.Photo{}, stand: control.NewPhotoStage(),
 		notice: widget.NewLabel(""), proposals: widget.NewLabel(""), fade: widget.NewSlider(0, 1),
-		length: control.NewTextRow(lang.L("between the points"), ""), allowance: control.NewTextRow(lang.L("cloth each side"), "0"),
+		length: control.NewTextRow(lang.L("distance"), ""), allowance: control.NewTextRow(lang.L("cloth"), "0"),
 	}
 	p.list = widget.NewSelect(nil, func(string) { p.take(p.list.SelectedIndex()) })
 	p.list.PlaceHolder = lang.L("No photograph yet")
@@ -83,7 +83,7 @@ func (p *photoPlace) layOut() {
 	remove := widget.NewButton(lang.L("Remove"), p.remove)
 	add.Importance, remove.Importance = widget.LowImportance, widget.LowImportance
 	fade := container.New(control.ChoiceLayout{}, control.NewName(lang.L("fade")), p.fade)
-	p.one = container.NewVBox(pickRow(lang.L("seen from"), p.seen), p.length, fade, control.NewGroup(lang.L("silhouette")), p.trace, p.allowance, p.proposals, p.apply)
+	p.one = container.NewVBox(pickRow(lang.L("seen from"), p.seen), p.length, fade, control.NewGroup(lang.L("silhouette")), p.trace, p.allowance, p.apply, p.proposals)
 	p.box = container.NewVScroll(container.NewVBox(advice, p.list, container.NewHBox(add, remove), p.notice, p.one))
 }
 
