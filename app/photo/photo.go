@@ -9,38 +9,35 @@ import (
 	"encoding/hex"
 	"fmt"
 	"image"
-	"image/draw"
 	_ "image/jpeg" // the two kinds that are read
 	_ "image/png"
 	"io"
 	"os"
 )
 
-// The limits: a sheet scanned at 600 dpi has 35 million pixels, and no camera in use makes files of 64 MiB.
+// The limits: a sheet scanned at 600 dpi has 35 million pixels, and no camera in use makes files of 64 MiB
+// (from memory). A photograph at the limit takes some 700 MB while it is read.
 const (
 	MostBytes  = 64 << 20
-	MostPixels = 60e6
+	MostPixels = 60_000_000
+	MostSide   = 100_000 // as far as a record counts pixels
 )
 
-// shown is the most pixels that are kept of a photograph: more than a screen shows.
-const shown = 4e6
+// Shown is the most pixels that are kept of a photograph: more than a window has.
+const Shown = 4_000_000
 
-// Photo is a photograph as it is shown: turned as the camera says, and smaller where it has more pixels than a screen.
+// Photo is a photograph as it is shown: turned as the camera says, and smaller where it has more pixels than a
+// window. Its points are counted in the pixels of the whole, once turned.
 type Photo struct {
-	Image         *image.RGBA
-	Width, Height int     // of the whole photograph, pixels, once turned
-	Shrunk        float64 // pixels of the whole to one of Image, along each side
-	SHA256        string  // of the file, hexadecimal
+	Sizes         []*image.RGBA // the largest first, each with half the width and height of the one before
+	Shrunk        float64       // pixels of the whole to one of the first, along each side: a whole number
+	Width, Height int           // of the whole, pixels
+	SHA256        string        // of the file, hexadecimal
 }
 
 // Open reads a photograph. The error names the file and what is allowed.
 func Open(path string) (Photo, error) {
-	f, err := os.Open(path)
-	if err != nil {
-		return Photo{}, err
-	}
-	defer f.Close()
-	b, err := io.ReadAll(io.LimitReader(f, MostBytes+1))
+	b, err := read(path)
 	if err != nil {
 		return Photo{}, err
 	}
@@ -51,49 +48,46 @@ func Open(path string) (Photo, error) {
 	return p, nil
 }
 
-// Decode makes a photograph of a file's bytes.
+// read is the file's content, as long as it is a file that ends.
+func read(path string) ([]byte, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, err
+	}
+	if !info.Mode().IsRegular() {
+		return nil, fmt.Errorf("%s: this is no file; a photograph is a JPEG or PNG file", path)
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, MostBytes+1))
+}
+
+// Decode makes a photograph of a file's bytes. The error says what is allowed.
 func Decode(b []byte) (Photo, error) {
 	if len(b) > MostBytes {
 		return Photo{}, fmt.Errorf("the file is larger than %d MiB, the most that is read", MostBytes>>20)
 	}
 	size, kind, err := image.DecodeConfig(bytes.NewReader(b))
 	if err != nil || kind != "jpeg" && kind != "png" {
-		return Photo{}, fmt.Errorf("this is no photograph that can be read; JPEG and PNG are")
+		return Photo{}, fmt.Errorf("this is no photograph that can be read; JPEG and PNG files are")
 	}
-	if pixels := float64(size.Width) * float64(size.Height); pixels > MostPixels || pixels < 1 {
-		return Photo{}, fmt.Errorf("the photograph has %d × %d pixels; up to %.0f million are read", size.Width, size.Height, MostPixels/1e6)
+	if w, h := size.Width, size.Height; min(w, h) < 1 || max(w, h) > MostSide || w > MostPixels/h {
+		return Photo{}, fmt.Errorf("the photograph has %d × %d pixels; up to %d million are read, %d a side", w, h, MostPixels/1_000_000, MostSide)
 	}
 	whole, _, err := image.Decode(bytes.NewReader(b))
 	if err != nil {
 		return Photo{}, fmt.Errorf("the photograph is damaged: %w", err)
 	}
-	sum := sha256.Sum256(b)
-	p := Photo{SHA256: hex.EncodeToString(sum[:])}
-	p.Image, p.Shrunk = shrink(whole)
-	p.Image = turned(p.Image, orientation(b))
-	p.Width, p.Height = size.Width, size.Height
-	if quarter := orientation(b) >= 5; quarter {
+	sum, held := sha256.Sum256(b), heldAs(b)
+	p := Photo{SHA256: hex.EncodeToString(sum[:]), Width: size.Width, Height: size.Height}
+	if held.turned {
 		p.Width, p.Height = size.Height, size.Width
 	}
+	n := step(size.Width, size.Height)
+	p.Shrunk = float64(n)
+	p.Sizes = halves(held.upright(shrink(whole, n, held)))
 	return p, nil
-}
-
-// shrink takes every n-th pixel, with the smallest n that leaves no more than are shown.
-func shrink(whole image.Image) (*image.RGBA, float64) {
-	b := whole.Bounds()
-	n := 1
-	for float64(b.Dx()/n)*float64(b.Dy()/n) > shown {
-		n++
-	}
-	small := image.NewRGBA(image.Rect(0, 0, max(b.Dx()/n, 1), max(b.Dy()/n, 1)))
-	if n == 1 {
-		draw.Draw(small, small.Rect, whole, b.Min, draw.Src)
-		return small, 1
-	}
-	for y := range small.Rect.Dy() {
-		for x := range small.Rect.Dx() {
-			small.Set(x, y, whole.At(b.Min.X+x*n, b.Min.Y+y*n))
-		}
-	}
-	return small, float64(n)
 }

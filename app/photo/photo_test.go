@@ -3,10 +3,12 @@ package photo
 import (
 	"bytes"
 	"encoding/binary"
+	"hash/crc32"
 	"image"
 	"image/color"
 	"image/jpeg"
 	"image/png"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -55,7 +57,7 @@ func jpegOf(t testing.TB, img image.Image, held uint16) []byte {
 }
 
 func at(p Photo, x, y float64) color.RGBA {
-	return p.Image.RGBAAt(int(x*float64(p.Image.Rect.Dx())), int(y*float64(p.Image.Rect.Dy())))
+	return p.Sizes[0].RGBAAt(int(x*float64(p.Sizes[0].Rect.Dx())), int(y*float64(p.Sizes[0].Rect.Dy())))
 }
 
 func TestAPhotographIsReadWithItsChecksum(t *testing.T) {
@@ -97,27 +99,110 @@ func TestALargePhotographIsShrunk(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if size := p.Image.Rect; size.Dx()*size.Dy() > shown || p.Width != 5000 || p.Shrunk != 2 {
+	if size := p.Sizes[0].Rect; size.Dx()*size.Dy() > Shown || p.Width != 5000 || p.Shrunk != 2 {
 		t.Errorf("shown with %v, %v to one of %d", size, p.Shrunk, p.Width)
+	}
+	for i, each := range p.Sizes[1:] {
+		if before := p.Sizes[i].Rect.Size().Div(2); each.Rect.Size() != before {
+			t.Errorf("size %d is %v, want %v", i+1, each.Rect.Size(), before)
+		}
+	}
+	if last := p.Sizes[len(p.Sizes)-1].Rect; max(last.Dx(), last.Dy()) > smallest {
+		t.Errorf("the smallest is %v", last)
+	}
+}
+
+// Stripes finer than a pixel that is shown are grey there, not black or white.
+func TestAShrunkPixelIsTheMean(t *testing.T) {
+	img := image.NewGray(image.Rect(0, 0, 3000, 3000))
+	for i := range img.Pix {
+		img.Pix[i] = uint8(i % 2 * 255)
+	}
+	p, err := Decode(pngOf(t, img))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, size := range p.Sizes {
+		if c := size.RGBAAt(100, 100); c != (color.RGBA{128, 128, 128, 255}) {
+			t.Errorf("%v in %v, want the grey between black and white", c, size.Rect)
+		}
+	}
+}
+
+// Where the sides are no multiple of the step, a mark is still shown at its pixel over the step, from
+// whichever side the pixels are counted.
+func TestPointsStayWhereTheyAre(t *testing.T) {
+	const w, h, mark = 3203, 2401, 16 // a step of 2 leaves one column and one row over
+	img := image.NewGray(image.Rect(0, 0, w, h))
+	for y := range mark {
+		for x := range mark {
+			img.SetGray(1600+x, 800+y, color.Gray{255})
+		}
+	}
+	for held, at := range map[uint16]image.Point{1: {1600, 800}, 2: {w - 1600 - mark, 800}, 3: {w - 1600 - mark, h - 800 - mark}, 6: {h - 800 - mark, 1600}} {
+		p, err := Decode(jpegOf(t, img, held))
+		if err != nil {
+			t.Fatal(err)
+		}
+		first := p.Sizes[0]
+		sum, cx, cy := 0.0, 0.0, 0.0
+		for y := range first.Rect.Dy() {
+			for x := range first.Rect.Dx() {
+				v := float64(first.RGBAAt(x, y).R)
+				sum, cx, cy = sum+v, cx+v*(float64(x)+0.5), cy+v*(float64(y)+0.5)
+			}
+		}
+		cx, cy = cx/sum*p.Shrunk, cy/sum*p.Shrunk
+		if wantX, wantY := float64(at.X+mark/2), float64(at.Y+mark/2); math.Abs(cx-wantX) > 0.1 || math.Abs(cy-wantY) > 0.1 {
+			t.Errorf("held %d: the middle of the mark lies at %.2f, %.2f, want %v, %v", held, cx, cy, wantX, wantY)
+		}
 	}
 }
 
 func TestWhatIsNoPhotographIsRefused(t *testing.T) {
-	huge := pngOf(t, image.NewGray(image.Rect(0, 0, 8, 8)))
-	binary.BigEndian.PutUint32(huge[16:], 100000) // the width in its header
-	binary.BigEndian.PutUint32(huge[20:], 100000)
+	sized := func(w, h uint32) []byte { // what is left of the file stays as it was
+		b := pngOf(t, image.NewGray(image.Rect(0, 0, 8, 8)))
+		binary.BigEndian.PutUint32(b[16:], w)
+		binary.BigEndian.PutUint32(b[20:], h)
+		binary.BigEndian.PutUint32(b[29:], crc32.ChecksumIEEE(b[12:29]))
+		return b
+	}
 	whole := pngOf(t, corners(60, 40))
 	for name, c := range map[string]struct {
 		b    []byte
 		says string
 	}{
-		"text":      {[]byte("<html>"), "JPEG and PNG"},
-		"empty":     {nil, "JPEG and PNG"},
-		"too large": {huge, "million"},
-		"cut short": {whole[:len(whole)/2], "damaged"},
+		"text":         {[]byte("<html>"), "JPEG and PNG files are"},
+		"empty":        {nil, "JPEG and PNG files are"},
+		"another kind": {[]byte("GIF89a\x01\x00\x01\x00\x00\x00\x00"), "JPEG and PNG files are"},
+		"too large":    {sized(100000, 100000), "100000 × 100000 pixels; up to 60 million"},
+		"too wide":     {sized(100001, 1), "100000 a side"},
+		"no height":    {sized(100, 0), "JPEG and PNG files are"},
+		"cut short":    {whole[:len(whole)/2], "damaged"},
+		"too long":     {make([]byte, MostBytes+1), "larger than 64 MiB"},
 	} {
-		if _, err := Decode(c.b); err == nil || !strings.Contains(err.Error(), c.says) && !strings.Contains(err.Error(), "JPEG and PNG") {
-			t.Errorf("%s: %v", name, err)
+		if _, err := Decode(c.b); err == nil || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("%s: %v, want %q", name, err, c.says)
+		}
+	}
+}
+
+// What is refused is named with its file; what is no file is not read at all.
+func TestARefusalNamesTheFile(t *testing.T) {
+	dir := t.TempDir()
+	text, huge := filepath.Join(dir, "notes.jpg"), filepath.Join(dir, "huge.png")
+	if err := os.WriteFile(text, []byte("no picture"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(huge, nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Truncate(huge, MostBytes+1); err != nil {
+		t.Fatal(err)
+	}
+	for path, says := range map[string]string{text: "JPEG and PNG", huge: "64 MiB", dir: "no file", filepath.Join(dir, "none.png"): "none.png"} {
+		if _, err := Open(path); err == nil || !strings.Contains(err.Error(), says) || !strings.Contains(err.Error(), path) {
+			t.Errorf("%s: %v, want %q", path, err, says)
 		}
 	}
 }
@@ -130,8 +215,25 @@ func FuzzDecode(f *testing.F) {
 		if c, _, err := image.DecodeConfig(bytes.NewReader(b)); err == nil && c.Width*c.Height > 1e6 {
 			return // only slow
 		}
-		if p, err := Decode(b); err == nil && (p.Image == nil || p.Width < 1 || p.Height < 1) {
-			t.Error("a photograph without pixels")
+		p, err := Decode(b)
+		if err != nil {
+			return
+		}
+		if p.Width < 1 || p.Height < 1 || len(p.SHA256) != 64 || len(p.Sizes) == 0 {
+			t.Fatalf("a photograph of %d × %d pixels, %d sizes", p.Width, p.Height, len(p.Sizes))
+		}
+		if got := p.Sizes[0].Rect.Size(); got != image.Pt(p.Width, p.Height).Div(int(p.Shrunk)) {
+			t.Errorf("shown with %v", got)
 		}
 	})
+}
+
+// BenchmarkDecode is a photograph of 24 million pixels.
+func BenchmarkDecode(b *testing.B) {
+	file := jpegOf(b, image.NewRGBA(image.Rect(0, 0, 6000, 4000)), 6)
+	for b.Loop() {
+		if _, err := Decode(file); err != nil {
+			b.Fatal(err)
+		}
+	}
 }

@@ -151,7 +151,7 @@ func (p *photoPlace) draw(f record.Photograph) {
 		laid.View, laid.Pixel = placed.View, placed.Pixel
 	}
 	if picture, ok := p.read[p.path(f)]; ok {
-		laid.Image, laid.Shrunk = picture.Image, picture.Shrunk
+		laid.Image, laid.Shrunk = picture.Sizes[0], picture.Shrunk
 		set(p.notice, "")
 		if f.SHA256 != "" && f.SHA256 != picture.SHA256 {
 			set(p.notice, lang.L("The file is not the one that was traced: its contents have changed."))
