@@ -109,13 +109,8 @@ type proposal struct {
 	measured bool // a tape says otherwise, and is left
 }
 
-// across is what a photograph from that side shows.
-func across(seen string) string {
-	if seen == "side" {
-		return "depth"
-	}
-	return "breadth"
-}
+// acrossWords are what a photograph from each side shows.
+var acrossWords = map[string]string{"front": "breadth", "back": "breadth", "side": "depth"}
 
 // proposed compares the silhouette with the figure, level by level.
 func (p *photoPlace) proposed() []proposal {
@@ -140,7 +135,7 @@ func (p *photoPlace) proposed() []proposal {
 			continue
 		}
 		at := l.Section.Reading(l.Seam)
-		x := proposal{level: l.Name, what: across(f.View), now: at.Breadth, then: right - left - 2*p.room}
+		x := proposal{level: l.Name, what: acrossWords[f.View], now: at.Breadth, then: right - left - 2*p.room}
 		if x.what == "depth" {
 			x.now = at.Depth
 		}

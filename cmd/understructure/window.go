@@ -19,6 +19,7 @@ import (
 	"understructure/app/record"
 	"understructure/app/ui"
 	_ "understructure/app/ui/localeenv" // before the toolkit looks at the language
+	"understructure/app/ui/words"
 	"understructure/assets"
 	"understructure/patterns/plan"
 )
@@ -32,6 +33,9 @@ func openWindow(path string) error {
 	}
 	demos, err := demonstrations()
 	if err != nil {
+		return err
+	}
+	if err := words.Load(); err != nil {
 		return err
 	}
 	a := app.NewWithID("museum.understructure")
