@@ -17,6 +17,7 @@
 //	pads                 loose pads for shoulders, bust and hips; the neck disc
 //	foam                 slices of plank for a form that is built
 //	fit                  clearance, strain and its chance, standing
+//	trace                a silhouette traced over a photograph, and a figure fitted to it
 //	shapetest            cylinder, cone, torus, sphere: known answers for tests
 //
 // Imports run downward only, and nothing here knows files, widgets or paper.

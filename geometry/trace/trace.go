@@ -1,5 +1,8 @@
-// Package trace reads breadths and depths off a silhouette that somebody drew over a photograph.
-// It does not correct perspective: a photograph must be taken from far away, and level.
+// Package trace reads breadths and depths off a silhouette that somebody traced over a photograph, and fits
+// a figure to them: where no callipers say otherwise, and with every tape girth held. That a photograph of the
+// same period helps to get the silhouette right is common practice, no published source.
+//
+// It does not correct perspective: what it is given must come from a photograph taken from far away, and level.
 package trace
 
 import (
@@ -8,37 +11,54 @@ import (
 	"understructure/geometry/plane"
 )
 
-// half is over how much height a traced line is smoothed, mm to either side: a hand draws no truer.
-const half = 6.0
+// smooth is over how much height a traced line is averaged, mm to either side. A hand trembles by about a
+// millimetre (from memory); a straight flank stays exactly what it is, and a waist as round as a ball of 100 mm
+// is read 0.1 mm too broad.
+const smooth = 6.0
 
-// Extent returns how far a silhouette reaches to the left and to the right at a height, in millimetres; false
-// where it does not cross that height at least twice. A silhouette whose ends lie apart is closed straight.
-func Extent(silhouette []plane.Point, height float64) (left, right float64, ok bool) {
-	const steps = 5
-	n := 0.0
-	for k := -steps; k <= steps; k++ {
-		l, r, met := crossed(silhouette, height+half*float64(k)/steps)
-		if met {
-			left, right, n = left+l, right+r, n+1
-		}
-		ok = ok || met && k == 0
-	}
+// meeting is how near to each other the ends of a line lie that was meant to be closed, mm.
+const meeting = 15.0
+
+// Extent returns how far a silhouette reaches to the left and to the right at a height, in millimetres of the
+// view: the outermost places where the line crosses it, lightly smoothed. It is false where the line does not cross
+// the height twice. The line may be closed, or open: up one side and down the other, over the top or through the
+// air between. Lines in between, such as a way from one side to the other, do no harm.
+func Extent(line []plane.Point, height float64) (left, right float64, ok bool) {
+	left, right, ok = crossed(line, height)
 	if !ok {
 		return 0, 0, false
+	}
+	const steps = 5
+	n := 1.0
+	for k := 1; k <= steps; k++ { // as far below as above, which keeps straight lines as they are
+		d := smooth * float64(k) / steps
+		l0, r0, below := crossed(line, height-d)
+		l1, r1, above := crossed(line, height+d)
+		if !below || !above {
+			break
+		}
+		left, right, n = left+l0+l1, right+r0+r1, n+2
 	}
 	return left / n, right / n, true
 }
 
-// crossed is where the line first and last crosses a height.
-func crossed(line []plane.Point, z float64) (left, right float64, ok bool) {
+// crossed is where the line crosses a height farthest to the left and to the right.
+func crossed(line []plane.Point, height float64) (left, right float64, ok bool) {
 	left, right = math.Inf(1), math.Inf(-1)
-	for i, a := range line {
-		b := line[(i+1)%len(line)]
-		if (a.Y < z) == (b.Y < z) {
-			continue
-		}
-		x := a.X + (b.X-a.X)*(z-a.Y)/(b.Y-a.Y)
-		left, right = min(left, x), max(right, x)
+	for i := 1; i < len(line); i++ {
+		left, right = across(line[i-1], line[i], height, left, right)
+	}
+	if last := len(line) - 1; last > 0 && line[0].Dist(line[last]) <= meeting {
+		left, right = across(line[last], line[0], height, left, right)
 	}
 	return left, right, right > left
+}
+
+// across widens an extent by where a straight line crosses a height.
+func across(a, b plane.Point, height, left, right float64) (l, r float64) {
+	if (a.Y < height) == (b.Y < height) {
+		return left, right
+	}
+	x := a.X + (b.X-a.X)*(height-a.Y)/(b.Y-a.Y)
+	return min(left, x), max(right, x)
 }
