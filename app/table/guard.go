@@ -6,15 +6,15 @@ import "strings"
 // that prevents it, so that one that somebody wrote is not lost.
 const begins = "=+-@\t\r\n'＝＋－＠"
 
-// guarded puts an apostrophe before a text that a spreadsheet would take for a formula.
-func guarded(text string) string {
+// Guarded puts an apostrophe before a text that a spreadsheet would take for a formula.
+func Guarded(text string) string {
 	if risky(text) {
 		return "'" + text
 	}
 	return text
 }
 
-// bare takes away the apostrophe that guarded puts.
+// bare takes away the apostrophe that Guarded puts.
 func bare(text string) string {
 	if rest, ok := strings.CutPrefix(text, "'"); ok && risky(rest) {
 		return rest

@@ -7,7 +7,11 @@
 // It does not open files.
 package table
 
-import "understructure/app/record"
+import (
+	"strings"
+
+	"understructure/app/record"
+)
 
 // Row is one record of a table and the name of its file, without the ending.
 type Row struct {
@@ -36,6 +40,14 @@ func (c Comma) between() rune {
 		return ';'
 	}
 	return ','
+}
+
+// Number writes a number that has a decimal point.
+func (c Comma) Number(point string) string {
+	if c == DecimalComma {
+		return strings.Replace(point, ".", ",", 1)
+	}
+	return point
 }
 
 // readings divides several readings in one cell; a slash would be taken for a date.

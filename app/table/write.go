@@ -25,7 +25,7 @@ func Write(w io.Writer, rows []Row, c Comma) error {
 		values[name] = r.Name
 		lines = append(lines, line(values, c))
 	}
-	return write(w, lines, c)
+	return Cells(w, lines, c)
 }
 
 // Blank writes a table to fill in: the columns, and for each its name, where the tape goes, and what is possible.
@@ -36,10 +36,10 @@ func Blank(w io.Writer, c Comma) error {
 			if col.path == name {
 				text = remark + " " + text
 			}
-			lines[i+1] = append(lines[i+1], guarded(text))
+			lines[i+1] = append(lines[i+1], Guarded(text))
 		}
 	}
-	return write(w, lines, c)
+	return Cells(w, lines, c)
 }
 
 func headings() []string {
@@ -62,12 +62,9 @@ func line(values map[string]any, c Comma) []string {
 func cell(value any, c Comma) string {
 	switch v := value.(type) {
 	case string:
-		return guarded(v)
+		return Guarded(v)
 	case json.Number:
-		if c == DecimalComma {
-			return strings.Replace(v.String(), ".", ",", 1)
-		}
-		return v.String()
+		return c.Number(v.String())
 	case []any:
 		var all []string
 		for _, reading := range v {
@@ -105,12 +102,14 @@ func flatten(path string, tree map[string]any, into map[string]any) {
 	}
 }
 
-func write(w io.Writer, lines [][]string, c Comma) error {
+// Cells writes rows of cells as a spreadsheet reads them: UTF-8 and said to be, with the line ends of RFC 4180. Texts
+// that come from elsewhere must be Guarded.
+func Cells(w io.Writer, rows [][]string, c Comma) error {
 	var b bytes.Buffer
 	b.WriteString(byteOrderMark)
 	out := csv.NewWriter(&b)
 	out.Comma, out.UseCRLF = c.between(), true
-	if err := out.WriteAll(lines); err != nil {
+	if err := out.WriteAll(rows); err != nil {
 		return fmt.Errorf("table: %w", err)
 	}
 	_, err := b.WriteTo(w)

@@ -20,7 +20,7 @@ import (
 // truly runs the program as it is shipped.
 func truly(args ...string) (code int, out, errors string) {
 	var o, e bytes.Buffer
-	code = run(args, surroundings{context.Background(), &o, func(string, float64) {}, pipeline.Run, pipeline.Shape}, &e)
+	code = run(args, surroundings{context.Background(), &o, &e, func(string, float64) {}, pipeline.Run, pipeline.Shape})
 	return code, o.String(), e.String()
 }
 
@@ -83,9 +83,9 @@ func complete(t *testing.T, dir string, text []byte) {
 	if len(p.Pieces) == 0 || p.Strains() {
 		t.Errorf("%d pieces, strains: %v", len(p.Pieces), p.Strains())
 	}
-	names := []string{"templates.pdf", "record.pdf", "materials.csv"}
+	names := []string{"templates.pdf", "record.pdf", "materials.csv", "mount.stl", "mount.obj"}
 	for _, pc := range p.Pieces {
-		names = append(names, "svg/"+pc.ID+".svg")
+		names = append(names, "svg/"+pc.ID+".svg", "dxf/"+pc.ID+".dxf")
 	}
 	for _, name := range names {
 		if info, err := os.Stat(filepath.Join(dir, name)); err != nil || info.Size() == 0 {

@@ -18,20 +18,27 @@ import (
 	"understructure/patterns/plan"
 )
 
-// The exit codes. Everything that is neither done nor strained is refused.
+// The exit codes. Everything that is neither done nor strained nor stopped is refused.
 const (
-	done         = 0
-	noWindow     = 1
-	refused      = 2
-	wouldStrain  = 3
+	done        = 0
+	noWindow    = 1
+	refused     = 2 // also where one of many records failed
+	wouldStrain = 3
+	stopped     = 130 // 128 and the number of the interrupt, as shells have it
+)
+
+const (
 	version      = "0.1.0"
-	introduction = "Computes the understructure of a historic garment from tape measurements: what a mount must be so that the garment fits it without strain. Without a verb it opens the window."
+	introduction = "Computes the understructure of a historic garment from tape measurements: what a mount must be so that the garment fits it without strain. Without a verb it opens the window.\n\n" +
+		"Exit status: 0 done; 1 no window; 2 something was refused or failed; 3 a garment would strain; 130 stopped."
 )
 
 // verbs is the command line.
 type verbs struct {
-	Templates      templates      `cmd:"" help:"Write every piece, sheet and list for one record."`
+	Templates      templates      `cmd:"" help:"Write every piece, sheet and list for one record or for many."`
 	Fit            fit            `cmd:"" help:"Print the fit table; exit status 3 if anything would strain."`
+	Match          match          `cmd:"" help:"Say which form in store serves which garment with the least padding."`
+	Measures       measures       `cmd:"" help:"Bring measurements from a spreadsheet into records, or out of them."`
 	MeasuringSheet measuringSheet `cmd:"" help:"Write the blank sheet to take to the store room."`
 	Version        showVersion    `cmd:"" help:"Print the version."`
 	Window         window         `cmd:"" default:"withargs" hidden:""`
@@ -41,6 +48,7 @@ type verbs struct {
 type surroundings struct {
 	ctx      context.Context
 	out      io.Writer
+	errs     io.Writer
 	progress func(stage string, fraction float64)
 	compute  func(context.Context, record.Record, func(string, float64)) (plan.Plan, error)
 	shape    func(context.Context, record.Record) (plan.Plan, error) // the same without the pieces
@@ -56,15 +64,16 @@ func (e exit) Error() string { return e.message }
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
-	defer stop()
-	os.Exit(run(os.Args[1:], surroundings{ctx, os.Stdout, progressOn(os.Stderr), pipeline.Run, pipeline.Shape}, os.Stderr))
+	context.AfterFunc(ctx, stop) // whoever interrupts a second time does not want to wait
+	os.Exit(run(os.Args[1:], surroundings{ctx, os.Stdout, os.Stderr, progressOn(os.Stderr), pipeline.Run, pipeline.Shape}))
 }
 
 // run does what the arguments say and returns the exit code.
-func run(args []string, s surroundings, stderr io.Writer) int {
+func run(args []string, s surroundings) int {
+	s.out, s.errs = visible{s.out}, visible{s.errs}
 	helped := false
 	parser := kong.Must(&verbs{}, kong.Name("understructure"), kong.Description(introduction),
-		kong.Writers(s.out, stderr), kong.Exit(func(int) { helped = true }))
+		kong.Writers(s.out, s.errs), kong.Exit(func(int) { helped = true }))
 	todo, err := parser.Parse(args)
 	if helped {
 		return done
@@ -73,7 +82,7 @@ func run(args []string, s surroundings, stderr io.Writer) int {
 		err = todo.Run(s)
 	}
 	s.progress("", 1)
-	return code(err, stderr)
+	return code(err, s.errs)
 }
 
 func code(err error, stderr io.Writer) int {
@@ -81,7 +90,11 @@ func code(err error, stderr io.Writer) int {
 		return done
 	}
 	var e exit
-	if !errors.As(err, &e) {
+	switch {
+	case errors.As(err, &e):
+	case errors.Is(err, context.Canceled):
+		e = exit{stopped, "stopped; nothing was written"}
+	default:
 		e = exit{refused, err.Error()}
 	}
 	if e.message != "" {

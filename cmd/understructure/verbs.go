@@ -4,40 +4,11 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"path/filepath"
 	"runtime"
 
-	"understructure/app/folder"
-	"understructure/app/keep"
 	"understructure/app/record"
 	"understructure/patterns/plan"
-	"understructure/patterns/report"
 )
-
-type templates struct {
-	Record string `arg:"" help:"The record file."`
-	To     string `required:"" placeholder:"DIR" help:"The folder to write into; it is made where it does not exist."`
-}
-
-// Run writes everything even where the garment would strain, and says so: the templates may
-// be what shows where to squeeze or cut the form.
-func (t templates) Run(s surroundings) error {
-	r, err := record.Load(t.Record)
-	if err != nil {
-		return err
-	}
-	p, err := s.compute(s.ctx, r, s.progress)
-	if err != nil {
-		return err
-	}
-	if err := folder.Write(s.ctx, t.To, p, func(f float64) { s.progress("writing", f) }); err != nil {
-		return err
-	}
-	s.progress("", 1)
-	fmt.Fprintf(s.out, "%d pieces written to %s\n", len(p.Pieces), filepath.Clean(t.To))
-	warn(s.out, p)
-	return nil
-}
 
 type fit struct {
 	Record string `arg:"" help:"The record file."`
@@ -61,14 +32,6 @@ func (f fit) Run(s surroundings) error {
 	return nil
 }
 
-type measuringSheet struct {
-	To string `required:"" placeholder:"FILE.pdf" help:"The file to write."`
-}
-
-func (m measuringSheet) Run(surroundings) error {
-	return keep.File(m.To, report.MeasuringSheet)
-}
-
 type showVersion struct{}
 
 func (showVersion) Run(s surroundings) error {
@@ -82,7 +45,7 @@ type window struct {
 
 func (w window) Run(surroundings) error {
 	if runtime.GOOS == "linux" && os.Getenv("DISPLAY") == "" && os.Getenv("WAYLAND_DISPLAY") == "" {
-		return exit{noWindow, "there is no display to open a window on; the verbs templates, fit and measuring-sheet need none (see --help)"}
+		return exit{noWindow, "there is no display to open a window on; the verbs need none (see --help)"}
 	}
 	return openWindow(w.Record)
 }

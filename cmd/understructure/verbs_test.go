@@ -69,7 +69,7 @@ func try(t *testing.T, p plan.Plan, args ...string) (code int, out, errors strin
 	var o, e bytes.Buffer
 	compute := func(context.Context, record.Record, func(string, float64)) (plan.Plan, error) { return p, nil }
 	shape := func(context.Context, record.Record) (plan.Plan, error) { return p, nil }
-	code = run(args, surroundings{context.Background(), &o, func(string, float64) {}, compute, shape}, &e)
+	code = run(args, surroundings{context.Background(), &o, &e, func(string, float64) {}, compute, shape})
 	return code, o.String(), e.String()
 }
 
@@ -101,7 +101,14 @@ func TestExitCodes(t *testing.T) {
 		{"help", padded(), "--help", 0, "measuring-sheet", ""},
 		{"help on a verb", padded(), "fit --help", 0, "exit status 3", ""},
 		{"version", padded(), "version", 0, "understructure " + version, ""},
-		{"no display", padded(), "", 1, "", "templates, fit and measuring-sheet"},
+		{"no display", padded(), "", 1, "", "the verbs need none"},
+		{"no forms", padded(), "match " + demo, 2, "", "--forms"},
+		{"forms that are not there", padded(), "match " + demo + " --forms no.json", 2, "", "no.json"},
+		{"a table of nothing", padded(), "measures", 2, "", "measures --help"},
+		{"a table that is not there", padded(), "measures no.csv --to out", 2, "", "no.csv"},
+		{"neither table nor folder", padded(), "measures " + demo + " --to out.txt", 2, "", "--to: out.txt is neither a table (.csv) nor a folder"},
+		{"a part that is none", padded(), "measuring-sheet --parts hat --to x.pdf", 2, "", `--parts: "hat" is not a part; allowed bodice, skirt, sleeve, form`},
+		{"a wearer that is none", padded(), "measuring-sheet --wearer dog --to x.pdf", 2, "", "--wearer"},
 	} {
 		code, out, errors := try(t, c.plan, strings.Fields(c.args)...)
 		if code != c.code || !strings.Contains(out, c.out) || !strings.Contains(errors, c.on) {
@@ -124,16 +131,5 @@ func TestTemplatesWritesEvenWhatStrains(t *testing.T) {
 	}
 	if _, err := os.Stat(filepath.Join(dir, "plan.json")); err != nil {
 		t.Error(err)
-	}
-}
-
-func TestMeasuringSheet(t *testing.T) {
-	path := filepath.Join(t.TempDir(), "sheet.pdf")
-	if code, _, errors := try(t, plan.Plan{}, "measuring-sheet", "--to", path); code != 0 {
-		t.Fatal(errors)
-	}
-	b, err := os.ReadFile(path)
-	if err != nil || !bytes.HasPrefix(b, []byte("%PDF")) {
-		t.Errorf("%v, %d bytes", err, len(b))
 	}
 }
