@@ -48,11 +48,7 @@ func within(xs []padding.Excess, lo, hi float64) []padding.Excess {
 // stack cuts a core from planks, smaller than the figure by one sheet and the cover
 // everywhere, and pads it out.
 func (j *job) stack() error {
-	thin := j.stock.Wadding[0].Thickness
-	for _, w := range j.stock.Wadding {
-		thin = min(thin, w.Thickness)
-	}
-	soft := thin + j.stock.Cover
+	soft := j.thinnest() + j.stock.Cover
 	normals := j.figure.Normals()
 	core := j.figure.Displaced(normals, func(int, int) float64 { return -soft }).Surface(j.figure.Z, true)
 	if !core.Sound(0) {

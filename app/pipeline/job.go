@@ -2,6 +2,7 @@ package pipeline
 
 import (
 	"fmt"
+	"math"
 
 	"understructure/app/record"
 	"understructure/geometry/curve"
@@ -25,6 +26,7 @@ type job struct {
 	garment torso.Torso
 	ease    curve.Monotone  // by height
 	figure  surface.Surface // the garment's shape less the ease
+	bodice  measure.Sheet   // what is trusted of it
 	waist   float64         // height of the waist above the floor
 
 	form   *torso.Torso
@@ -33,21 +35,27 @@ type job struct {
 	excess []padding.Excess
 	slices []foam.Slice
 	mount  padding.Mount
-	pieces []piece.Piece
+	pieces []piece.Piece // of the mount itself
+
+	skirt    *hung   // nil where there is none
+	sleeve   *filled // nil where there are none
+	drawn    map[string]plan.Value
+	supports []piece.Piece
+	cuts     []plan.Cut
+	cautions []string
 }
 
 func newJob(r record.Record) (*job, error) {
-	j := &job{record: r}
+	j := &job{record: r, drawn: map[string]plan.Value{}}
 	j.stock, j.filled = r.Mount.Stocked(r.Garment.Strength)
 	j.check()
-	var bodice measure.Sheet
 	var err error
-	if j.garment, bodice, err = figureOf(r); err != nil {
+	if j.garment, j.bodice, err = figureOf(r); err != nil {
 		return nil, err
 	}
 	j.notices = append(j.notices, under("garment.bodice.", j.garment.Notices)...)
 	j.takeEase()
-	j.waist = j.waistHeight(bodice)
+	j.waist = j.waistHeight()
 	if r.Mount.Build == "slices" {
 		return j, nil
 	}
@@ -104,24 +112,24 @@ func (j *job) takeEase() {
 	}
 }
 
-// floorClearance is how far the hem should hang above the floor, mm. Workshop habit, from memory.
-const floorClearance = 10.0
-
-// waistHeight is where the stand must hold the waist: as taken, or so that the skirt's
-// shortest length clears the floor, or as usual for the wearer.
-func (j *job) waistHeight(bodice measure.Sheet) float64 {
-	if h, ok := bodice[measure.WaistHeight]; ok {
+// waistHeight is where the stand must hold the waist where no skirt hangs that says otherwise: as chosen, as taken,
+// so that the shortest length of a skirt clears the floor, or as usual for the wearer.
+func (j *job) waistHeight() float64 {
+	if h := j.record.Mount.Skirt.StandHeight; h != nil {
+		return *h
+	}
+	if h, ok := j.bodice[measure.WaistHeight]; ok {
 		return h
 	}
-	skirt := j.record.Garment.Skirt
-	least := 0.0
+	least := math.Inf(1)
 	for _, k := range []measure.Key{measure.FrontLength, measure.SideLength, measure.BackLength} {
-		if l, ok := skirt[k]; ok && (least == 0 || l < least) {
-			least = l
+		if l, ok := j.record.Garment.Skirt[k]; ok {
+			least = math.Min(least, l)
 		}
 	}
-	if least > 0 {
-		return least + floorClearance
+	if !math.IsInf(least, 1) {
+		stock, _ := j.record.Mount.Skirt.Stocked(nil)
+		return least + stock.Gap
 	}
 	h := j.garment.WaistHeight()
 	j.garment.Drawn[measure.WaistHeight] = torso.Drawn{Value: h, Source: "2.6 times the nape's height above the waist; from memory"}

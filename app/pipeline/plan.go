@@ -1,6 +1,8 @@
 package pipeline
 
 import (
+	"maps"
+
 	"understructure/geometry/fit"
 	"understructure/geometry/measure"
 	"understructure/geometry/plane"
@@ -20,7 +22,11 @@ func (j *job) plan() plan.Plan {
 		Measured:       plan.Measured{By: r.Taken.By, On: r.Taken.On, Side: r.Taken.Side},
 		Build:          "padded",
 		StandHeight:    j.waist,
-		Pieces:         raised(j.pieces, j.waist),
+		Skirt:          j.skirtPlan(),
+		Sleeves:        j.sleevesPlan(),
+		Pieces:         append(raised(j.pieces, j.waist), j.supports...),
+		Cuts:           j.cuts,
+		Cautions:       j.cautions,
 		Stock:          j.filled,
 		Paper:          j.stock.Paper,
 	}
@@ -52,7 +58,7 @@ func whole(p plan.Plan) plan.Plan {
 		q.Holes, q.Marks, q.Seams = orEmpty(q.Holes), orEmpty(q.Marks), orEmpty(q.Seams)
 	}
 	p.Pieces, p.Warnings, p.Layers, p.Lengths, p.Materials = orEmpty(p.Pieces), orEmpty(p.Warnings), orEmpty(p.Layers), orEmpty(p.Lengths), orEmpty(p.Materials)
-	p.Stages = orEmpty(p.Stages)
+	p.Stages, p.Cuts, p.Cautions = orEmpty(p.Stages), orEmpty(p.Cuts), orEmpty(p.Cautions)
 	return p
 }
 
@@ -158,7 +164,7 @@ func outline(s surface.Surface, z float64) plane.Ring {
 
 // values lists what came from the record and what from statistics, by key path.
 func (j *job) values() (taken, drawn map[string]plan.Value) {
-	taken, drawn = map[string]plan.Value{}, map[string]plan.Value{}
+	taken, drawn = map[string]plan.Value{}, maps.Clone(j.drawn)
 	note := func(path string, s measure.Sheet) {
 		for k, v := range s {
 			taken[path+string(k)] = plan.Value{Value: v, Source: "tape"}

@@ -48,6 +48,12 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 	if err := j.cut(ctx); err != nil {
 		return plan.Plan{}, err
 	}
+	if err := tell("supports", 0.85); err != nil {
+		return plan.Plan{}, err
+	}
+	if err := j.support(ctx); err != nil {
+		return plan.Plan{}, err
+	}
 	if err := tell("fit", 0.95); err != nil {
 		return plan.Plan{}, err
 	}
@@ -81,12 +87,18 @@ func start(r record.Record) (*job, fitting.Applied, error) {
 	return j, seen, err
 }
 
-// build makes the mount, by padding or by slices.
+// build makes the mount, by padding or by slices, and hangs on it what has a shape of its own.
 func (j *job) build() error {
+	mount := j.pad
 	if j.record.Mount.Build == "slices" {
-		return j.stack()
+		mount = j.stack
 	}
-	return j.pad()
+	if err := mount(); err != nil {
+		return err
+	}
+	j.hang()
+	j.fill()
+	return nil
 }
 
 // cut draws the pieces.

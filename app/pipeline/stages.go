@@ -111,11 +111,16 @@ func (b *building) grow(i int, at section.Section, upon bool) (section.Section, 
 const stageGrain = 0.1
 
 // coarse is every second point of an outline, rounded: within a tenth of a millimetre of it round any torso.
-func coarse(s *section.Section) plane.Ring {
-	ring := s.Ring()
+func coarse(s *section.Section) plane.Ring { return thinned(s.Ring()) }
+
+func thinned(ring plane.Ring) plane.Ring {
 	out := make(plane.Ring, 0, len(ring)/2)
 	for k := 0; k < len(ring); k += 2 {
-		out = append(out, plane.Point{X: math.Round(ring[k].X/stageGrain) * stageGrain, Y: math.Round(ring[k].Y/stageGrain) * stageGrain})
+		out = append(out, rounded(ring[k]))
 	}
 	return out
+}
+
+func rounded(p plane.Point) plane.Point {
+	return plane.Point{X: math.Round(p.X/stageGrain) * stageGrain, Y: math.Round(p.Y/stageGrain) * stageGrain}
 }

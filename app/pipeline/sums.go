@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"understructure/geometry/fit"
 	"understructure/geometry/measure"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
@@ -69,32 +68,6 @@ func volume(ps []piece.Piece, of func(piece.Piece) bool) float64 {
 	return v
 }
 
-// Densities in kg/m³. The foam is a common grade of closed-cell polyethylene plank, 2.2
-// lb/ft³ (CAMEO, Museum of Fine Arts Boston, polyethylene plank entries); the wadding is
-// 140 g/m² at 2.5 mm (Te Papa, "How to make a garment fit a mannequin"; quiltingboard.com
-// 3862193); the form is 5 kg, from memory.
-const foamDensity, waddingDensity, formMass = 35.0, 56.0, 5.0
-
-// standing checks the mount against tipping.
-func (j *job) standing() plan.Standing {
-	middle := j.waist + (j.bands().Hip+j.bands().Neck)/2
-	var parts []fit.Part
-	if j.form != nil {
-		parts = append(parts, fit.Part{Mass: formMass, Height: middle})
-	}
-	parts = append(parts,
-		fit.Part{Mass: volume(j.pieces, isSlice) * 1e-9 * foamDensity, Height: middle},
-		fit.Part{Mass: volume(j.pieces, isWadding) * 1e-9 * waddingDensity, Height: middle})
-	if m := j.record.Garment.MassKg; m != nil {
-		parts = append(parts, fit.Part{Mass: *m, Height: j.waist})
-	}
-	f := fit.Stand(parts, j.waist+j.garment.Nape.Z)
-	return plan.Standing{
-		MassKg: f.Mass, CentreHeight: f.Centre, TiltBase: f.Tilt, PushBase: f.Push, Base: math.Max(f.Tilt, f.Push),
-		Note: "Least radius of a round base for a floor tilted by 10 degrees (after IEC 60335-1) and a push of 13 % of the weight at up to 1.5 m (after IEC 62368-1). A self-check only: local rules, insurers and the owner of the building decide.",
-	}
-}
-
 // materials is the shopping list, waste not counted.
 func (j *job) materials() []plan.Material {
 	var out []plan.Material
@@ -123,7 +96,7 @@ func (j *job) materials() []plan.Material {
 		b := j.bands()
 		out = append(out, plan.Material{Name: "smooth cover (cotton jersey or silk), washed", Quantity: j.mount.Built.Area(b.Hip, b.Neck) * 1e-6, Unit: "m²", Note: "area of the mount; allow for seams"})
 	}
-	return out
+	return append(out, j.supportMaterials()...)
 }
 
 // planks counts the planks that the slices need when their bounds are laid in rows.

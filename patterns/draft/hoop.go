@@ -38,7 +38,7 @@ func (b *supporter) base() error {
 	}
 	b.hoopSteel("hem steel of the base petticoat", around+baseOverlap, fmt.Sprintf("circumference %.0f mm, ends overlap by 15 cm, in front (flatter) or behind; tip the ends", around))
 	b.hoopSteel("upper steel of the base petticoat", around-upperTighter+baseOverlap, fmt.Sprintf("circumference %.0f mm, 1 cm tighter than the hem's, in the channel 2 cm above it; tip the ends", around-upperTighter))
-	b.petticoats = append(b.petticoats, "base petticoat")
+	b.petticoats, b.out.Shape = append(b.petticoats, "base petticoat"), p
 	return nil
 }
 
@@ -64,7 +64,7 @@ func (b *supporter) hooped() error {
 				g, o.Right+o.Left, o.Front+o.Back, o.Back, -h.Height))
 	}
 	b.hoopTapes(p)
-	b.petticoats = append(b.petticoats, "hooped petticoat")
+	b.petticoats, b.out.Shape = append(b.petticoats, "hooped petticoat"), p
 	return nil
 }
 

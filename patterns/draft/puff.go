@@ -24,7 +24,7 @@ func Puff(p sleeve.Puff, layer int) []piece.Piece {
 		out = append(out, piece.Piece{
 			ID:       fmt.Sprintf("A%02d-frill", 21+i),
 			Name:     fmt.Sprintf("frill %d of %d, %s", i+1, len(p.Frills), where),
-			Material: puffNet, Count: 2, Layer: layer,
+			Material: puffNet, Count: 2, Layer: layer, Thickness: netThickness,
 			Outline: plane.Ring{{}, {X: w}, {X: w, Y: h}, {Y: h}},
 			Marks: []piece.Mark{
 				{Kind: piece.LevelLine, Label: "fold lengthwise", Points: []plane.Point{{Y: h / 2}, {X: w, Y: h / 2}}},

@@ -35,8 +35,8 @@ type panel struct {
 // their place in the order of making.
 func Arm(w sleeve.Sewn, layer int) []piece.Piece {
 	return sewn([]panel{
-		{w.Over, "A01-over-arm", "over-arm, one turned over", armCloth, 0, true, overMarks(w.Over)},
-		{w.Under, "A02-under-arm", "under-arm, one turned over", armCloth, 0, true, underMarks(w.Under, w.Gap)},
+		{w.Over, "A01-over-arm", "over-arm, one turned over", armCloth, calicoThickness, true, overMarks(w.Over)},
+		{w.Under, "A02-under-arm", "under-arm, one turned over", armCloth, calicoThickness, true, underMarks(w.Under, w.Gap)},
 		{w.Disc, "A03-end-disc", "disc for the end of the arm", armCard, cardThickness, false, []piece.Mark{{
 			Kind: piece.Up, Label: "front", Points: []plane.Point{{}, {Y: curve.Length(w.Disc.Outline()) / 12}},
 		}}},
@@ -52,7 +52,7 @@ func Tube(t sleeve.Tube, layer int) []piece.Piece {
 			marks = append(marks, notchAt(e.Line, curve.Length(e.Line)/2))
 		}
 	}
-	return sewn([]panel{{p, "A11-tube", "tube for a straight sleeve, one turned over; the head slants to the outside", tubeStuff, 0, true, marks}}, layer)
+	return sewn([]panel{{p, "A11-tube", "tube for a straight sleeve, one turned over; the head slants to the outside", tubeStuff, netThickness, true, marks}}, layer)
 }
 
 // sewn turns panels that are sewn together along edges of one name into pieces.

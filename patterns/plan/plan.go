@@ -21,7 +21,11 @@ type Plan struct {
 	Levels         []Level           `json:"levels"` // from the neck down
 	Surface        Surface           `json:"surface"`
 	AsBuilt        *AsBuilt          `json:"as_built,omitempty"` // nil where no pieces were cut
+	Skirt          *Skirt            `json:"skirt,omitempty"`    // nil where there is none, or it cannot hang
+	Sleeves        *Sleeves          `json:"sleeves,omitempty"`  // nil where there are none
 	Pieces         []piece.Piece     `json:"pieces"`
+	Cuts           []Cut             `json:"cuts"`     // of supports: what needs no template
+	Cautions       []string          `json:"cautions"` // about what was drafted, where work can hurt people or cloth
 	Warnings       []Warning         `json:"warnings"`
 	Taken          map[string]Value  `json:"taken"` // by key path: came from the record
 	Drawn          map[string]Value  `json:"drawn"` // by key path: came from statistics
@@ -130,12 +134,14 @@ type Volume struct {
 
 // Standing is the self-check against tipping; local rules decide.
 type Standing struct {
-	MassKg       float64 `json:"mass_kg"`
-	CentreHeight float64 `json:"centre_height"`
-	TiltBase     float64 `json:"tilt_base"` // least radius of base for a 10 degree plane
-	PushBase     float64 `json:"push_base"` // least radius of base for 13 % of the weight at 1.5 m
-	Base         float64 `json:"base"`      // the larger of the two
-	Note         string  `json:"note"`
+	MassKg       float64     `json:"mass_kg"`
+	CentreHeight float64     `json:"centre_height"`
+	TiltBase     float64     `json:"tilt_base"`   // least radius of a base about the mount's axis for a 10 degree plane
+	PushBase     float64     `json:"push_base"`   // least radius of base for 13 % of the weight at 1.5 m
+	Base         float64     `json:"base"`        // the larger of the two
+	SquareBase   float64     `json:"square_base"` // least side of a square base
+	Under        plane.Point `json:"under"`       // where, from the mount's axis, the middle of a base lies under the centre of gravity
+	Note         string      `json:"note"`
 }
 
 // Material is one line of the shopping list.

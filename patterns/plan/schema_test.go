@@ -66,6 +66,17 @@ func full() Plan {
 		Stages:   []Stage{{Kind: FormStage, Number: 1, Name: "form", Outlines: []plane.Ring{square, nil}}},
 		Layers:   []Layer{{Number: 1}}, Lengths: []Length{{Key: "back_waist_length"}}, Materials: []Material{{Name: "wadding"}},
 		Volumes: map[string]Volume{"wadding": {Space: 1, Pieces: 1}},
+		Skirt:   fullSkirt(&n, square), Cuts: []Cut{{Part: "skirt", Name: "hem steel", Material: "steel", Length: 1900, Width: 4.8, Count: 1}}, Cautions: []string{"Tip the ends."},
+		Sleeves: &Sleeves{Support: "arm", Elbow: &n, Places: []SleevePlace{{At: -100, Garment: 300, Passage: 290, Support: &n}, {}}, Frills: []Frill{{At: 10}}},
+	}
+}
+
+func fullSkirt(n *float64, ring plane.Ring) *Skirt {
+	return &Skirt{
+		Hold: "stand", Heights: []float64{10, 30}, Garment: []plane.Ring{ring, ring}, Support: []plane.Ring{nil, ring},
+		Girths: []SkirtGirth{{Garment: n, Fullness: n, Gather: n}, {}}, Falls: []Fall{{Name: "front", Length: 1010}}, Hem: Hem{Girth: n, Outline: ring},
+		Silhouette: Silhouette{Front: "cone", Side: "dome", Back: "shelf"}, Comparison: []Likeness{{By: "both"}},
+		Practices: []Practice{{Finding: "agrees"}}, Hoops: []Hoop{{Steel: true}}, Supports: []string{"tube"},
 	}
 }
 
@@ -87,6 +98,10 @@ func TestSchemaRefuses(t *testing.T) {
 		"a name that leaves the folder": func(p *Plan) { p.Pieces[0].ID = "../x" },
 		"no piece to cut":               func(p *Plan) { p.Pieces[0].Count = 0 },
 		"a stage of no kind":            func(p *Plan) { p.Stages[0].Kind = "knitting" },
+		"a skirt that holds nothing":    func(p *Plan) { p.Skirt.Hold = "" },
+		"a shape of no name":            func(p *Plan) { p.Skirt.Silhouette.Back = "balloon" },
+		"sleeves held by nothing known": func(p *Plan) { p.Sleeves.Support = "glove" },
+		"nothing to cut":                func(p *Plan) { p.Cuts[0].Count = 0 },
 		"a mark of no kind":             func(p *Plan) { p.Pieces[0].Marks[0].Kind = "" },
 	} {
 		p := full()
@@ -112,6 +127,8 @@ func TestSchemaHasTheKeysOfThePlan(t *testing.T) {
 		"": Plan{}, "object": Object{}, "measured": Measured{}, "level": Level{}, "surface": Surface{}, "warning": Warning{},
 		"value": Value{}, "layer": Layer{}, "stage": Stage{}, "length": Length{}, "volume": Volume{}, "standing": Standing{}, "material": Material{},
 		"paper": Paper{}, "piece": piece.Piece{}, "mark": piece.Mark{}, "seam": piece.Seam{},
+		"skirt": Skirt{}, "skirt_girth": SkirtGirth{}, "fall": Fall{}, "hem": Hem{}, "silhouette": Silhouette{}, "likeness": Likeness{}, "practice": Practice{},
+		"hoop": Hoop{}, "sleeves": Sleeves{}, "sleeve_place": SleevePlace{}, "frill": Frill{}, "cut": Cut{},
 	} {
 		properties := s.Properties
 		if name != "" {
