@@ -152,7 +152,7 @@ func TestAnotherProgramReadsEveryLine(t *testing.T) {
 				}
 			}
 		}
-		if last := d.Lines[len(d.Lines)-1]; last.Layer != Cut || 1 != count(d, Cut) || len(pc.Holes) != count(d, Inner) {
+		if last := d.Lines[len(d.Lines)-1]; last.Layer != Cut || count(d, Cut) != 1 || len(pc.Holes) != count(d, Inner) {
 			t.Errorf("%s: %d edges, %d holes, last a line on %s", pc.ID, count(d, Cut), count(d, Inner), last.Layer)
 		}
 		words(t, it, d)

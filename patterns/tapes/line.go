@@ -90,5 +90,3 @@ func mirror(p plane.Point) plane.Point { return at(-p.X, p.Y) }
 
 // whole closes the right half of an outline, given from the top down, with its left half.
 func (l line) whole() line { return join(l, l.mirrored()) }
-
-func (l line) moved(d plane.Point) line { return line(plane.Ring(l).Move(d)) }
