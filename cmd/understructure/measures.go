@@ -40,6 +40,9 @@ func (m measures) Run(s surroundings) error {
 	comma := decimal(m.Decimal)
 	switch {
 	case m.Blank != "" && len(m.Files) == 0 && m.To == "":
+		if err := free(m.Blank); err != nil { // a table that somebody has filled in is not lost
+			return err
+		}
 		return keep.File(m.Blank, func(w io.Writer) error { return tables.Blank(w, comma) })
 	case m.Blank != "" || len(m.Files) == 0 || m.To == "":
 		return errors.New("measures wants a table or records and --to, or --blank alone (see measures --help)")
@@ -64,8 +67,8 @@ func (m measures) bring(s surroundings) error {
 	paths := make([]string, len(rows))
 	for i, r := range rows {
 		paths[i] = filepath.Join(m.To, r.Name+batch.Extension)
-		if _, err := os.Lstat(paths[i]); err == nil {
-			return fmt.Errorf("%s is there already and is left alone; nothing was written", paths[i])
+		if err := free(paths[i]); err != nil {
+			return err
 		}
 	}
 	if err := os.MkdirAll(m.To, 0o755); err != nil {
@@ -80,6 +83,14 @@ func (m measures) bring(s surroundings) error {
 		}
 	}
 	fmt.Fprintf(s.out, "%d records written to %s\n", len(rows), filepath.Clean(m.To))
+	return nil
+}
+
+// free refuses a path at which something is.
+func free(path string) error {
+	if _, err := os.Lstat(path); err == nil {
+		return fmt.Errorf("%s is there already and is left alone; nothing was written", path)
+	}
 	return nil
 }
 

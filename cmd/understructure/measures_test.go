@@ -96,6 +96,9 @@ func TestABlankTable(t *testing.T) {
 	if text, err := os.ReadFile(path); err != nil || !bytes.Contains(text, []byte("garment.bodice.waist_girth")) {
 		t.Error(err)
 	}
+	if code, _, errs := try(t, plan.Plan{}, "measures", "--blank", path); code != refused || !strings.Contains(errs, "blank.csv is there already and is left alone") {
+		t.Errorf("exit %d: %s", code, errs)
+	}
 	if code, _, errs := try(t, plan.Plan{}, "measures", demo, "--blank", path); code != refused || !strings.Contains(errs, "--blank alone") {
 		t.Errorf("exit %d: %s", code, errs)
 	}
