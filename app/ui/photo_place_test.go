@@ -51,7 +51,7 @@ func photographed(t *testing.T) (*bench, *photoPlace) {
 		select {
 		case f := <-b.posts:
 			f()
-		case <-time.After(10 * time.Second):
+		case <-time.After(time.Minute):
 			t.Fatal("the photograph does not come")
 		}
 	}

@@ -43,7 +43,7 @@ func TestMain(m *testing.M) {
 // bench is a window whose mount is a stand-in: round, ten millimetres of girth smaller than the garment.
 type bench struct {
 	*Window
-	t      *testing.T
+	t      testing.TB
 	posts  chan func()
 	exited chan error
 }
@@ -80,7 +80,7 @@ func (b *bench) settle() {
 		select {
 		case f := <-b.posts:
 			f()
-		case <-time.After(10 * time.Second):
+		case <-time.After(time.Minute):
 			b.t.Fatal("the plan does not come")
 		}
 	}
@@ -112,6 +112,9 @@ func round(_ context.Context, r record.Record) (plan.Plan, error) {
 			clearance = garment - built
 		}
 		z := []float64{1200, 1000}[i]
+		if h := r.Mount.Shape[l].Height; h != nil {
+			z = 1000 + *h
+		}
 		p.Levels = append(p.Levels, plan.Level{Name: string(l), Height: z, GarmentGirth: &garment, Taken: true, BuiltGirth: &built, Clearance: &clearance})
 	}
 	for z := 1000.0; z <= 1200; z += 20 {
@@ -323,7 +326,7 @@ func (b *bench) untilOverlay(wanted func(fyne.CanvasObject) bool) {
 		select {
 		case f := <-b.posts:
 			f()
-		case <-time.After(10 * time.Second):
+		case <-time.After(time.Minute):
 			b.t.Fatal("the window does not come to what is wanted")
 		}
 	}
