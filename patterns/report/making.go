@@ -67,9 +67,10 @@ var usual = []string{
 	"Local rules and the judgement of the conservator in charge decide, whatever is printed here.",
 }
 
-func (s *setter) cautions() {
+// cautions sets those that go with every mount, and those of this one.
+func (s *setter) cautions(own []string) {
 	s.heading("Cautions", 30)
-	for _, c := range usual {
+	for _, c := range append(usual[:len(usual):len(usual)], own...) {
 		s.paragraph(c, true)
 	}
 }

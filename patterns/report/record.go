@@ -30,9 +30,11 @@ func setRecord(p plan.Plan) *setter {
 	s.sections(p)
 	s.values(p)
 	s.layers(p)
+	s.skirt(p.Skirt)
+	s.cuts(p.Cuts)
 	s.materials(p)
 	s.standing(p)
-	s.cautions()
+	s.cautions(p.Cautions)
 	s.signature()
 	return s
 }

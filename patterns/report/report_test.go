@@ -53,7 +53,7 @@ func TestRecordSaysWhatThePlanSays(t *testing.T) {
 	got := text(t, record(t, p))
 	want := []string{
 		p.Object.Number, p.Object.Title, p.Object.Notice, p.Measured.By, p.Measured.On, "1052 mm", "padding over a form",
-		"bust 1240 880 taken 15 865 800 862 18 under 0.1 %", "bust girth 880.0 mm", "hip girth 930.0 mm drawn women of the same waist, ANSUR II (2012)",
+		"bust 1240 880 taken 15 865 800 862 18 under 0.1 %", "bust girth 880.0 mm", "hip girth 930.0 mm 1", "1 drawn: women of the same waist, ANSUR II (2012)",
 		"shoulder slope 24.3°", "cotton jersey 1 m wash hot without detergent before use", "7.4 kg", "at least 196 mm",
 		"front", "side", "made by", "Local rules",
 	}

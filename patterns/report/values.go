@@ -2,6 +2,7 @@ package report
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"understructure/patterns/plan"
@@ -73,15 +74,33 @@ func (v value) cells() []cell {
 	return []cell{{text: v.where}, {text: v.what}, {text: v.number}}
 }
 
-// sourced sets what was drawn from statistics or used by default.
+// sourced sets what was drawn from statistics or used by default, down the left half of the table and then
+// down the right; the sources follow, each with the number by which the values name it.
 func (s *setter) sourced(all []value) {
 	if len(all) == 0 {
 		return
 	}
-	rows := make([][]cell, len(all))
+	var sources []string
+	half := (len(all) + 1) / 2
+	rows := make([][]cell, half)
 	for i, v := range all {
-		rows[i] = append(v.cells(), cell{text: v.how}, cell{text: v.source})
+		from := v.how + ": " + v.source
+		k := slices.Index(sources, from)
+		if k < 0 {
+			k, sources = len(sources), append(sources, from)
+		}
+		if i >= half {
+			rows[i-half] = append(rows[i-half], cell{})
+		}
+		rows[i%half] = append(rows[i%half], append(v.cells(), cell{text: fmt.Sprint(k + 1)})...)
+	}
+	if len(all)%2 == 1 {
+		rows[half-1] = append(rows[half-1], make([]cell, 5)...)
 	}
 	s.heading("Other measurements and settings", 25)
-	s.table([]column{{"of", 18, false}, {"measure", 44, false}, {"value", 24, true}, {"", 16, false}, {"source", 68, false}}, rows)
+	of, what, number, source := column{"of", 16, false}, column{"measure", 34, false}, column{"value", 20, true}, column{"source", 12, true}
+	s.table([]column{of, what, number, source, {"", 6, false}, of, what, number, source}, rows)
+	for k, text := range sources {
+		s.paragraph(fmt.Sprintf("%d  %s", k+1, text), false)
+	}
 }
