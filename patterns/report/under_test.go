@@ -27,7 +27,7 @@ func TestTheRecordHoldsSkirtAndCuttingTable(t *testing.T) {
 			t.Errorf("the record does not say %q", want)
 		}
 	}
-	if got := text(t, record(t, plantest.Plan())); strings.Contains(got, "Cutting table") || strings.Contains(got, "waist to hem") {
+	if got := text(t, record(t, plantest.Plan())); strings.Contains(got, "Cutting table") || strings.Contains(got, "from the axis") {
 		t.Error("a mount without a skirt has a cutting table, or a skirt")
 	}
 }
