@@ -1,8 +1,6 @@
 package ui
 
 import (
-	"strings"
-
 	"fyne.io/fyne/v2/lang"
 
 	"understructure/app/document"
@@ -14,6 +12,7 @@ import (
 )
 
 // shaping is what is done to the figure by hand: one level at a time, each pull one step that can be undone.
+// While one pulls, the record gets the newest of it whenever the figure has followed what it got before.
 type shaping struct {
 	doc    *document.Document
 	figure func(record.Record) (torso.Torso, error)
@@ -21,56 +20,102 @@ type shaping struct {
 	level measure.Level // in hand, "" for none
 	start torso.Level   // as it was when it was taken
 	torso torso.Torso
-	held  measure.Adjustment // what was set by hand before
+	held  measure.Adjustment  // what was set by hand before
+	moved bool                // the record has been changed since
+	waits bool                // for the figure to follow
+	next  *measure.Adjustment // what is set then; nil for nothing new
 }
 
-// take takes a level in hand, unless it is already; false where there is no figure.
-func (s *shaping) take(level measure.Level) bool {
+// busy reports whether a level is in hand.
+func (s *shaping) busy() bool { return s.level != "" }
+
+// take takes a level in hand, unless it is already. It fails where there is no figure.
+func (s *shaping) take(level measure.Level) error {
 	if s.level == level {
-		return true
+		return nil
+	}
+	if err := s.settle(); err != nil {
+		return err
 	}
 	r := s.doc.Record()
 	t, err := s.figure(r)
 	if err != nil {
-		return false
+		return err
 	}
-	s.level, s.torso, s.start, s.held = level, t, t.At(level), r.Mount.Shape[level]
-	return true
+	*s = shaping{doc: s.doc, figure: s.figure, level: level, torso: t, start: t.At(level), held: r.Mount.Shape[level]}
+	return nil
 }
 
-// settle ends the step.
-func (s *shaping) settle() {
-	s.level = ""
+// set changes the level in hand, or keeps the change until the figure has followed the one before.
+func (s *shaping) set(a measure.Adjustment) error {
+	if s.waits {
+		s.next = &a
+		return nil
+	}
+	s.next = nil
+	before := s.doc.Record().Mount.Shape[s.level]
+	if err := s.doc.SetShape(s.level, a); err != nil {
+		return err
+	}
+	if s.doc.Record().Mount.Shape[s.level] != before {
+		s.moved, s.waits = true, true
+	}
+	return nil
+}
+
+// follow sets what was kept, now that the figure has followed.
+func (s *shaping) follow() error {
+	s.waits = false
+	if s.next == nil {
+		return nil
+	}
+	return s.set(*s.next)
+}
+
+// settle lets the level go and ends the step.
+func (s *shaping) settle() error {
+	if !s.busy() {
+		return nil
+	}
+	err := s.follow()
+	*s = shaping{doc: s.doc, figure: s.figure}
 	s.doc.Settle()
+	return err
 }
 
-// giveUp takes the step back.
+// giveUp lets the level go and takes the step back.
 func (s *shaping) giveUp() {
-	if s.level != "" {
-		s.settle()
+	moved := s.moved
+	*s = shaping{doc: s.doc, figure: s.figure}
+	if s.doc.Settle(); moved {
 		s.doc.Undo()
 	}
 }
 
 // pull shapes the level in hand, the tape held, and returns the outline that it gets and what is to be
 // said of it.
-func (s *shaping) pull(level measure.Level, p control.Pull, unit string) (plane.Ring, string) {
-	if !s.take(level) {
-		return nil, ""
+func (s *shaping) pull(level measure.Level, p control.Pull, unit string) (plane.Ring, []string) {
+	if err := s.take(level); err != nil {
+		return nil, []string{err.Error()}
 	}
 	a := s.pulled(p)
 	shaped, notices := s.torso.Reshape(level, a)
-	if err := s.doc.SetShape(level, a); err != nil {
-		return nil, err.Error()
+	if err := s.set(a); err != nil {
+		return nil, []string{err.Error()}
 	}
 	now := shaped.Section.Reading(shaped.Seam)
 	girth := shaped.Section.Tape()
-	said := []string{lang.L("girth {{.Girth}} held · breadth {{.Breadth}} · depth {{.Depth}} {{.Unit}}", map[string]any{
-		"Girth": length(&girth, unit), "Breadth": length(&now.Breadth, unit), "Depth": length(&now.Depth, unit), "Unit": unit})}
+	said := []string{
+		lang.L("girth {{.Girth}} held", map[string]any{"Girth": length(&girth, unit) + " " + unit}),
+		lang.L("breadth {{.Breadth}} · depth {{.Depth}}", map[string]any{"Breadth": length(&now.Breadth, unit), "Depth": length(&now.Depth, unit)}),
+	}
+	if p.Balance {
+		said[1] = lang.L("front arc {{.Front}} · left arc {{.Left}}", map[string]any{"Front": length(&now.FrontArc, unit), "Left": length(&now.LeftArc, unit)})
+	}
 	for _, n := range notices {
 		said = append(said, n.Message)
 	}
-	return shaped.Section.Ring(), strings.Join(said, "\n")
+	return shaped.Section.Ring(), said
 }
 
 // pulled is the adjustment that a pull comes to, kept within what the tape allows.
@@ -98,14 +143,15 @@ func (s *shaping) pulled(p control.Pull) measure.Adjustment {
 	return a
 }
 
-// lift moves a level to a height above the waist.
-func (s *shaping) lift(level measure.Level, height float64) error {
-	if !s.take(level) {
-		return nil
+// lift moves a level to a height above the waist, and returns how far it got.
+func (s *shaping) lift(level measure.Level, height float64) (float64, error) {
+	if err := s.take(level); err != nil {
+		return height, err
 	}
 	a := s.held
-	a.Height = number(s.torso.Limits(level, a).Height.Clamp(height))
-	return s.doc.SetShape(level, a)
+	height = s.torso.Limits(level, a).Height.Clamp(height)
+	a.Height = &height
+	return height, s.set(a)
 }
 
 func number(v float64) *float64 { return &v }

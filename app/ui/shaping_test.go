@@ -2,6 +2,7 @@ package ui
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -34,7 +35,7 @@ func TestPullingHoldsTheTape(t *testing.T) {
 			for by := 1.0; by <= 8; by++ {
 				ring, said := s.pull(measure.Waist, control.Pull{Handle: handle, By: by, Balance: balance}, "mm")
 				if got := ring.Tape(); math.Abs(got-want) > 0.1 {
-					t.Errorf("handle %v, balance %v, pulled %v: tape %.2f mm, want %.2f (%s)", handle, balance, by, got, want, said)
+					t.Errorf("handle %v, balance %v, pulled %v: tape %.2f mm, want %.2f (%v)", handle, balance, by, got, want, said)
 				}
 				moved = moved || len(d.Record().Mount.Shape) > 0
 			}
@@ -64,41 +65,66 @@ func TestAHandleFollowsThePointer(t *testing.T) {
 	}
 }
 
-func TestALevelIsLiftedInOneStep(t *testing.T) {
+// lifted is how far above the waist the bust was set by hand.
+func lifted(t *testing.T, b *bench) float64 {
+	t.Helper()
+	h := b.doc.Record().Mount.Shape[measure.Bust].Height
+	if h == nil {
+		t.Fatal("the bust was not lifted")
+	}
+	return *h
+}
+
+func TestKeysLiftALevelInOneStepEach(t *testing.T) {
 	b := newBench(t)
 	e := b.figure.elevation
 	e.Resize(fyne.NewSize(700, 500))
 	e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp}) // the bust
-	for range 3 {
-		e.TypedRune('-')
+	waist := b.figure.plan.StandHeight
+	press := func(key fyne.KeyName, m fyne.KeyModifier) {
+		e.TypedShortcut(&desktop.CustomShortcut{KeyName: key, Modifier: m})
 	}
-	b.settle()
-	got := b.doc.Record().Mount.Shape[measure.Bust].Height
-	if got == nil || math.Abs(*got-(1197-b.figure.plan.StandHeight)) > 1e-6 {
-		t.Fatalf("the bust was set to %v", *got)
-	}
-	b.menuItem("Undo").Action()
-	b.settle()
-	if got := b.doc.Record().Mount.Shape[measure.Bust].Height; got == nil || math.Abs(*got-(1198-b.figure.plan.StandHeight)) > 1e-6 {
-		t.Errorf("after one undo %v", got)
+	for _, step := range []struct {
+		do   func()
+		want float64
+	}{
+		{func() { press(fyne.KeyUp, fyne.KeyModifierAlt) }, 1201},
+		{func() { press(fyne.KeyDown, fyne.KeyModifierAlt|fyne.KeyModifierShift) }, 1196},
+		{func() { e.TypedRune('+') }, 1197},
+		{func() { b.menuItem("Undo").Action() }, 1196},
+	} {
+		step.do()
+		b.settle()
+		if got := lifted(t, b); math.Abs(got-(step.want-waist)) > 1e-6 {
+			t.Errorf("the bust is at %.1f, want %.1f", got+waist, step.want)
+		}
 	}
 }
 
-func TestATapeIsDraggedInOneStep(t *testing.T) {
-	b := newBench(t)
+// drag takes the tape of the bust and moves it by pixels, one after the other.
+func drag(b *bench, by int) (scale float64) {
 	e := b.figure.elevation
 	e.Resize(fyne.NewSize(700, 500))
 	y, scale := e.Tape("bust")
 	at := fyne.NewPos(60, y)
 	e.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary})
-	for i := 1; i <= 10; i++ {
-		e.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: at.AddXY(0, float32(-i))}})
+	for i := 1; i <= by; i++ {
+		e.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: at.AddXY(0, float32(-i))}, Dragged: fyne.NewDelta(0, -1)})
 	}
-	e.DragEnd()
+	return scale
+}
+
+func TestATapeIsDraggedInOneStep(t *testing.T) {
+	b := newBench(t)
+	scale := drag(b, 10)
+	want := 1200 - b.figure.plan.StandHeight + 10/scale
+	if y, _ := b.figure.elevation.Tape("bust"); math.Abs(float64(y)-b.yOf(1200)+10) > 1 {
+		t.Errorf("the tape is drawn at %v, not under the pointer", y)
+	}
+	b.figure.elevation.DragEnd()
 	b.settle()
-	got := b.doc.Record().Mount.Shape[measure.Bust].Height
-	if want := 1200 - b.figure.plan.StandHeight + 10/scale; got == nil || math.Abs(*got-want) > 0.6 {
-		t.Fatalf("the bust was set to %v, want %.0f", *got, want)
+	if got := lifted(t, b); math.Abs(got-want) > 0.6 {
+		t.Fatalf("the bust was set to %v, want %.0f", got, want)
 	}
 	b.menuItem("Undo").Action()
 	b.settle()
@@ -107,11 +133,91 @@ func TestATapeIsDraggedInOneStep(t *testing.T) {
 	}
 }
 
+// yOf is where a height is drawn, from the top of the figure.
+func (b *bench) yOf(z float64) float64 {
+	y, scale := b.figure.elevation.Tape("waist")
+	return float64(y) - (z-b.figure.plan.StandHeight)*scale
+}
+
+// While one drags, a plan that is begun is waited for, and what was dragged meanwhile is set then.
+func TestTheFigureFollowsADragInItsOwnTime(t *testing.T) {
+	b := newBench(t)
+	drag(b, 10)
+	first := lifted(t, b)
+	b.settle()
+	if second := lifted(t, b); second <= first {
+		t.Errorf("when the figure had followed to %.0f, the record was at %.0f", first, second)
+	}
+	if !b.figure.shaping.busy() {
+		t.Error("a plan that came took the tape out of the hand")
+	}
+}
+
+func TestEscapeLeavesATapeWhereItWas(t *testing.T) {
+	b := newBench(t)
+	b.retype(waist, "63")
+	for _, by := range []int{10, 0} {
+		drag(b, by)
+		b.figure.elevation.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+		b.figure.elevation.DragEnd()
+		b.settle()
+		if r := b.doc.Record(); len(r.Mount.Shape) > 0 || r.Garment.Bodice[measure.WaistGirth] != 630 {
+			t.Errorf("dragged by %d and given up: shape %v", by, r.Mount.Shape)
+		}
+	}
+}
+
 func TestTheWaistIsNotLifted(t *testing.T) {
 	b := newBench(t)
-	b.figure.lift("waist", 1100)
-	if len(b.doc.Record().Mount.Shape) > 0 || b.figure.numbers.Text == "" {
-		t.Error("the waist was moved, or nothing was said")
+	e := b.figure.elevation
+	e.TypedRune('+')
+	if len(b.doc.Record().Mount.Shape) > 0 || !strings.Contains(b.figure.said[0].Text, "waist") {
+		t.Errorf("the waist was moved, or nothing was said but %q", b.figure.said[0].Text)
+	}
+}
+
+func TestALevelGoesNoFartherThanItsNeighbours(t *testing.T) {
+	b := demoBench(t)
+	f := b.figure
+	f.elevation.Pick("bust")
+	f.lift("bust", f.plan.StandHeight+2000)
+	if f.said[2].Text == "" {
+		t.Error("nothing is said of a level that cannot go farther")
+	}
+	f.letGo()
+	b.settle()
+	if got := lifted(t, b); got > 500 {
+		t.Errorf("the bust was lifted to %.0f mm over the waist", got)
+	}
+}
+
+// What is typed in the table counts at once and is one step; Escape takes it back.
+func TestAGirthIsTypedInTheTable(t *testing.T) {
+	b := newBench(t)
+	field := girthField(b.doc.Record(), measure.Bust)
+	b.figure.elevation.Pick("bust")
+	for _, end := range []struct {
+		typed string
+		key   fyne.KeyName
+		want  float64
+	}{{"86", fyne.KeyReturn, 860}, {"88", fyne.KeyEscape, 860}, {"9", fyne.KeyEscape, 860}} {
+		b.figure.elevation.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+		e, ok := b.win.Canvas().Focused().(*girthEntry)
+		if !ok {
+			t.Fatal("Enter does not lead to an entry")
+		}
+		for _, r := range end.typed {
+			e.TypedRune(r)
+		}
+		e.TypedKey(&fyne.KeyEvent{Name: end.key})
+		b.settle()
+		if got := *field.Get(b.doc.Record()); got != end.want || b.win.Canvas().Focused() != fyne.Focusable(b.figure.elevation) {
+			t.Errorf("after %s and %s: %v, want %v; the keys go to %T", end.typed, end.key, got, end.want, b.win.Canvas().Focused())
+		}
+	}
+	b.menuItem("Undo").Action()
+	if got := *field.Get(b.doc.Record()); got != 840 {
+		t.Errorf("after one undo %v", got)
 	}
 }
 
@@ -143,5 +249,13 @@ func BenchmarkTake(b *testing.B) {
 	for b.Loop() {
 		s.level = ""
 		s.take(measure.Waist)
+	}
+}
+
+// BenchmarkDrag is all that a frame of a drag of the section does on the main thread but the painting.
+func BenchmarkDrag(b *testing.B) {
+	w := demoBench(b)
+	for i := 0; b.Loop(); i++ {
+		w.figure.pull(control.Pull{Handle: control.Right, By: float64(i%10) - 5})
 	}
 }

@@ -113,7 +113,7 @@ func TestHoverMarksWithoutPicking(t *testing.T) {
 
 func TestPickingDoesNotPaintTheFigureAgain(t *testing.T) {
 	e, _ := shownElevation(t)
-	before := e.renderer.raster
+	before := e.renderer.rasters[0]
 	painted := 0
 	paint := before.Generator
 	before.Generator = func(w, h int) image.Image { painted++; return paint(w, h) }

@@ -4,11 +4,12 @@ import (
 	"image"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
+	"understructure/geometry/unit"
+	"understructure/geometry/view"
 )
 
 // Tape is one level of the figure and what is to be said of it.
@@ -19,35 +20,46 @@ type Tape struct {
 	Built     string
 	Clearance string
 	Strains   bool
+	Fixed     bool // it cannot be moved
 }
 
 // Rule says how the height rule is marked: a tick every Step millimetres, a number at every
-// Count-th of them, which is its height divided by Unit, and over all of it the unit's name.
+// Count-th of them, which is its height divided by Unit, and over all of it the unit's name. A tape's height is written
+// with so many Digits after the point.
 type Rule struct {
-	Name  string
-	Step  float64
-	Count int
-	Unit  float64
+	Name   string
+	Step   float64
+	Count  int
+	Unit   float64
+	Digits int
 }
 
 // Spot is a place on the mount: its height in millimetres, and its direction as package section counts it.
 type Spot struct{ Height, Turn float64 }
 
-// Elevation shows a figure from the front and from the side with a tape at every level. A level is
-// picked with the mouse or with the arrow keys, and moved by dragging its tape or with the keys
-// + − PageUp PageDown.
+// Elevation shows a figure with a tape at every level, from the front and from the left side or from any one side, and a table
+// of the tapes beside it. It is worked with the mouse and with the keys alike: a level is picked by a tap or
+// by the arrows up and down; its tape is dragged, or moved by Alt and the arrows, by 1 mm, with Shift by 5; its girth is
+// typed after a second tap or Enter. The figure is turned by a drag to the side or by the arrows left and right; the
+// space bar sets it going.
 type Elevation struct {
 	widget.BaseWidget
 	OnPicked  func(name string)
+	OnPlace   func(Spot)                        // a place of the mount, away from the tapes
 	OnMoved   func(name string, height float64) // as long as it is dragged; millimetres above the floor
+	OnHeld    func(name string)                 // somebody pulls at a tape that cannot be moved
 	OnSettled func()                            // it was let go
+	OnGivenUp func()                            // it is to be where it was
 	OnType    func(name string, at fyne.Position)
+	OnTurned  func() // by hand: it is seen from another side
 
 	body    *picture.Body
 	mode    picture.Mode
 	spot    *Spot
-	painter [2]picture.Painter
-	drag    drag
+	yaws    []unit.Angle // one a view
+	turning turning
+	seen    [2]seen
+	hand    tapeInHand
 	rule    Rule
 	tapes   []Tape // from the top down
 	picked  string
@@ -58,11 +70,19 @@ type Elevation struct {
 	renderer *elevationRenderer // nil until the widget is shown
 }
 
+// seen is one view as it was last painted.
+type seen struct {
+	painter picture.Painter
+	scene   picture.Scene
+	pixels  float64 // a unit of the toolkit
+}
+
 // NewElevation returns an empty one.
 func NewElevation() *Elevation {
 	e := &Elevation{
-		body: new(picture.Body), OnPicked: func(string) {}, OnMoved: func(string, float64) {}, OnSettled: func() {},
-		OnType: func(string, fyne.Position) {},
+		body: new(picture.Body), yaws: frontAndSide(),
+		OnPicked: func(string) {}, OnPlace: func(Spot) {}, OnMoved: func(string, float64) {}, OnHeld: func(string) {},
+		OnSettled: func() {}, OnGivenUp: func() {}, OnType: func(string, fyne.Position) {}, OnTurned: func() {},
 	}
 	e.ExtendBaseWidget(e)
 	return e
@@ -70,12 +90,12 @@ func NewElevation() *Elevation {
 
 // Draw shows another figure; the picked level stays picked if it has it, and a tape in hand stays in the hand.
 func (e *Elevation) Draw(body *picture.Body, tapes []Tape, rule Rule) {
-	held, i := 0.0, e.index(e.drag.name)
+	held, i := 0.0, e.index(e.hand.name)
 	if i >= 0 {
 		held = e.tapes[i].Height
 	}
 	e.body, e.tapes, e.rule = body, tapes, rule
-	if i = e.index(e.drag.name); i >= 0 {
+	if i = e.index(e.hand.name); i >= 0 {
 		e.tapes[i].Height = held
 	}
 	e.Refresh()
@@ -121,101 +141,34 @@ func (e *Elevation) choose(i int) {
 	e.OnPicked(e.picked)
 }
 
-// Tapped picks the level nearest to the pointer.
-func (e *Elevation) Tapped(ev *fyne.PointEvent) {
-	if c := fyne.CurrentApp().Driver().CanvasForObject(e); c != nil {
-		c.Focus(e)
-	}
-	a := e.arrange(e.Size())
-	i := a.nearest(ev.Position)
-	if i >= 0 && e.tapes[i].Name == e.picked && a.onTaken(ev.Position) {
-		e.typeGirth(i)
-		return
-	}
-	e.choose(i)
-}
-
-// typeGirth asks for the girth of a level where it stands in the table.
-func (e *Elevation) typeGirth(i int) {
-	a := e.arrange(e.Size())
-	e.OnType(e.tapes[i].Name, fyne.NewPos(a.table+columns[0]-takenWidth, a.rows[i]))
-}
-
-// TypedKey goes up and down the levels.
-func (e *Elevation) TypedKey(ev *fyne.KeyEvent) {
-	switch i := e.index(e.picked); ev.Name {
-	case fyne.KeyUp:
-		e.choose(i - 1)
-	case fyne.KeyDown:
-		e.choose(i + 1)
-	case fyne.KeyHome:
-		e.choose(0)
-	case fyne.KeyEnd:
-		e.choose(len(e.tapes) - 1)
-	case fyne.KeyPageUp:
-		e.nudge(+5)
-	case fyne.KeyPageDown:
-		e.nudge(-5)
-	case fyne.KeyReturn, fyne.KeyEnter:
-		if i >= 0 {
-			e.typeGirth(i)
-		}
-	case fyne.KeyEscape:
-		e.giveUp()
-	}
-}
-
-// TypedRune moves the picked level by a millimetre.
-func (e *Elevation) TypedRune(r rune) {
-	switch r {
-	case '+':
-		e.nudge(+1)
-	case '-', '−':
-		e.nudge(-1)
-	}
-}
-
-// FocusGained shows that the arrow keys go here.
-func (e *Elevation) FocusGained() { e.focused = true; e.marksOnly() }
-
-// FocusLost takes that back.
-func (e *Elevation) FocusLost() { e.focused = false; e.marksOnly() }
-
-// MouseIn marks the level under the pointer.
-func (e *Elevation) MouseIn(ev *desktop.MouseEvent) { e.MouseMoved(ev) }
-
-// MouseMoved marks the level under the pointer.
-func (e *Elevation) MouseMoved(ev *desktop.MouseEvent) {
-	a := e.arrange(e.Size())
-	e.overTape = a.tape(ev.Position) >= 0
-	if i := a.nearest(ev.Position); i >= 0 && e.tapes[i].Name != e.hovered {
-		e.hovered = e.tapes[i].Name
-		e.marksOnly()
-	}
-}
-
-// MouseOut takes the mark away.
-func (e *Elevation) MouseOut() { e.hovered = ""; e.marksOnly() }
-
-// Cursor is a pointing hand over the table, and says over a tape that it can be moved up and down.
-func (e *Elevation) Cursor() desktop.Cursor {
-	if e.hovered != "" && e.overTape {
-		return desktop.VResizeCursor
-	}
-	return desktop.PointerCursor
-}
-
-// paint draws the figure; it runs only when the figure, the size or the colours change.
-func (e *Elevation) paint(w, h int) image.Image {
-	img := image.NewRGBA(image.Rect(0, 0, w, h))
-	if e.body.Empty() || e.Size().Width == 0 {
+// paint draws the figure in one view; it runs only when the figure, the view, the size or the colours change.
+func (e *Elevation) paint(v, w, h int) image.Image {
+	s := &e.seen[v]
+	img := s.painter.Sheet(w, h)
+	size := e.Size()
+	if e.body.Empty() || size.Width == 0 || v >= len(e.yaws) {
 		return img
 	}
-	a := e.arrange(e.Size())
-	pixels := float64(w) / float64(e.Size().Width)
-	for v, f := range a.frames {
-		f := picture.Frame{Scale: f.Scale * pixels, X: f.X * pixels, Y: f.Y * pixels}
-		e.painter[v].Figure(img, e.body, picture.Scene{Camera: picture.View(v).Camera(), Frame: f, Palette: look.Palette(), Mode: e.mode})
+	e.turning.painted = true
+	a := e.arrange(size)
+	f, box := a.frames[v], a.boxes[v]
+	s.pixels = float64(w) / float64(box.size.Width)
+	s.scene = picture.Scene{
+		Camera: view.From(e.yaws[v], 0), Palette: look.Palette(), Mode: e.mode,
+		Frame: picture.Frame{Scale: f.Scale * s.pixels, X: (f.X - float64(box.at.X)) * s.pixels, Y: (f.Y - float64(box.at.Y)) * s.pixels},
 	}
+	s.painter.Figure(img, e.body, s.scene)
 	return img
+}
+
+// under returns the place on the mount that is painted at a point.
+func (e *Elevation) under(p fyne.Position) (Spot, bool) {
+	a := e.arrange(e.Size())
+	for v := range a.frames {
+		s, at := &e.seen[v], p.Subtract(a.boxes[v].at)
+		if z, turn, ok := s.painter.Under(s.scene, float64(at.X)*s.pixels, float64(at.Y)*s.pixels); ok {
+			return Spot{z, turn}, true
+		}
+	}
+	return Spot{}, false
 }

@@ -5,59 +5,85 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
+
+	"understructure/geometry/unit"
 )
 
-// drag is a tape in the hand.
-type drag struct {
-	name   string // "" for none
-	height float64
-	off    float32 // from the pointer to the tape, in the toolkit's units
+// tapeInHand is what a drag does: it lifts the tape at which it began, or turns the figure.
+type tapeInHand struct {
+	down    bool
+	at      fyne.Position // where the drag began
+	tape    int           // under it, -1 for none
+	name    string        // of the tape that is lifted, "" while none is
+	off     float32       // from the pointer to the tape, in the toolkit's units
+	turns   bool
+	yaw     unit.Angle // as it was at the beginning
+	refused bool       // that the tape cannot be moved has been said
 }
 
-// grasp is how near one must come to a tape to take it, in the toolkit's units.
-const grasp = 6
+// Distances in the toolkit's units: how near one must come to a tape to take it, and how far one must drag before it
+// is known which way.
+const grasp, firm = 6, 3
 
-// tape returns the index of the tape at a point of the figure, -1 where there is none.
-func (a arrangement) tape(p fyne.Position) int {
-	if p.X > a.table-leader && p.X < a.table+tableWidth+leader {
-		return -1
-	}
-	best, least := -1, float32(grasp)
-	for i, y := range a.levels {
-		if d := float32(math.Abs(float64(y - p.Y))); d <= least {
-			best, least = i, d
-		}
-	}
-	return best
-}
-
-// takenWidth is that of the column of the garment's girths.
-const takenWidth = 46
-
-// onTaken reports whether a point lies where the garment's girth of a row stands.
-func (a arrangement) onTaken(p fyne.Position) bool {
-	return p.X > a.table+columns[0]-takenWidth && p.X < a.table+columns[0]+4
-}
-
-// MouseDown takes the tape under the pointer.
+// MouseDown takes what is under the pointer.
 func (e *Elevation) MouseDown(ev *desktop.MouseEvent) {
+	if ev.Button == desktop.MouseButtonPrimary {
+		takeKeys(e)
+		e.take(ev.Position)
+	}
+}
+
+func (e *Elevation) take(p fyne.Position) {
 	a := e.arrange(e.Size())
-	if i := a.tape(ev.Position); i >= 0 && ev.Button == desktop.MouseButtonPrimary {
-		e.drag = drag{name: e.tapes[i].Name, height: e.tapes[i].Height, off: a.levels[i] - ev.Position.Y}
+	e.hand = tapeInHand{down: true, at: p, tape: a.tape(p), yaw: e.yaws[a.view(p)]}
+	if i := e.hand.tape; i >= 0 {
+		e.hand.off = a.levels[i] - p.Y
 	}
 }
 
 // MouseUp lets it go.
 func (e *Elevation) MouseUp(*desktop.MouseEvent) { e.DragEnd() }
 
-// Dragged moves the tape in hand.
+// Dragged moves the tape in hand up and down or, where there is none, turns the figure from side to side: its skin
+// follows the pointer where it is nearest.
 func (e *Elevation) Dragged(ev *fyne.DragEvent) {
-	if e.drag.name == "" {
+	if !e.hand.down {
+		e.take(ev.Position.Subtract(ev.Dragged))
+	}
+	by := ev.Position.Subtract(e.hand.at)
+	if e.hand.name == "" && !e.hand.turns && !e.decide(by) {
 		return
 	}
-	e.choose(e.index(e.drag.name))
+	if e.hand.turns {
+		a := e.arrange(e.Size())
+		e.turnTo(e.hand.yaw + unit.Angle(float64(by.X)/max(a.frames[0].Scale*e.body.Reach(), 1)))
+		return
+	}
 	f := e.arrange(e.Size()).frames[0]
-	e.move(e.drag.name, (f.Y-float64(ev.Position.Y+e.drag.off))/f.Scale)
+	e.move(e.hand.name, (f.Y-float64(ev.Position.Y+e.hand.off))/f.Scale)
+}
+
+// decide finds out what a drag is to do, and reports whether it is known.
+func (e *Elevation) decide(by fyne.Position) bool {
+	across, up := math.Abs(float64(by.X)), math.Abs(float64(by.Y))
+	switch i := e.hand.tape; {
+	case e.body.Empty() || max(across, up) < firm || e.arrange(e.Size()).inTable(e.hand.at):
+		return false
+	case across > up:
+		e.hand.turns = true
+		return true
+	case i >= 0 && e.tapes[i].Fixed:
+		if !e.hand.refused {
+			e.hand.refused = true
+			e.OnHeld(e.tapes[i].Name)
+		}
+		return false
+	case i >= 0:
+		e.hand.name = e.tapes[i].Name
+		e.choose(i)
+		return true
+	}
+	return false
 }
 
 // move puts a tape at a height at once, without waiting for the figure to follow.
@@ -72,25 +98,38 @@ func (e *Elevation) move(name string, height float64) {
 	e.OnMoved(name, height)
 }
 
-// DragEnd lets the tape go.
+// Hold puts the tape in hand where it may go, if it was dragged farther.
+func (e *Elevation) Hold(name string, height float64) {
+	if i := e.index(name); i >= 0 && e.tapes[i].Height != height {
+		e.tapes[i].Height = height
+		e.marksOnly()
+	}
+}
+
+// DragEnd lets go what is in the hand.
 func (e *Elevation) DragEnd() {
-	if e.drag.name != "" {
-		e.drag = drag{}
+	lifted := e.hand.name != ""
+	if e.hand = (tapeInHand{}); lifted {
+		e.marksOnly()
 		e.OnSettled()
 	}
 }
 
-// giveUp puts the tape in hand back to where it was taken.
+// giveUp leaves the tape in hand where it was taken.
 func (e *Elevation) giveUp() {
-	if e.drag.name != "" {
-		e.move(e.drag.name, e.drag.height)
-		e.DragEnd()
+	if e.hand.name != "" {
+		e.hand = tapeInHand{}
+		e.OnGivenUp()
 	}
 }
 
 // nudge moves the picked tape by millimetres.
 func (e *Elevation) nudge(by float64) {
-	if i := e.index(e.picked); i >= 0 {
+	switch i := e.index(e.picked); {
+	case i < 0 || by == 0:
+	case e.tapes[i].Fixed:
+		e.OnHeld(e.picked)
+	default:
 		e.move(e.picked, e.tapes[i].Height+by)
 		e.OnSettled()
 	}

@@ -2,6 +2,7 @@ package control
 
 import (
 	"fmt"
+	"image"
 	"math"
 	"strings"
 
@@ -12,48 +13,71 @@ import (
 	"fyne.io/fyne/v2/theme"
 
 	"understructure/app/ui/look"
-	"understructure/app/ui/picture"
 )
 
-// overhang is how far a tape's line reaches beyond the figure.
-const overhang = 5
-
-// elevationRenderer has the painted figure below and, in a layer of their own that is redrawn
-// without painting the figure again, the lines and words.
+// elevationRenderer has the painted figures below, over them the tapes, which follow when a figure is turned, and the
+// words. Tapes and words are redrawn without painting the figures again.
 type elevationRenderer struct {
-	e      *Elevation
-	raster *canvas.Raster
-	layer  *fyne.Container
+	e       *Elevation
+	rasters [2]*canvas.Raster
+	tapes   *fyne.Container
+	words   *fyne.Container
 }
 
 // CreateRenderer is for the toolkit.
 func (e *Elevation) CreateRenderer() fyne.WidgetRenderer {
-	e.renderer = &elevationRenderer{e: e, raster: canvas.NewRaster(e.paint), layer: container.NewWithoutLayout()}
-	return e.renderer
+	r := &elevationRenderer{e: e, tapes: container.NewWithoutLayout(), words: container.NewWithoutLayout()}
+	for v := range r.rasters {
+		r.rasters[v] = canvas.NewRaster(func(w, h int) image.Image { return e.paint(v, w, h) })
+	}
+	e.renderer = r
+	return r
 }
 
-func (r *elevationRenderer) Destroy() {}
+func (r *elevationRenderer) Destroy() { r.e.Stop() }
 
 func (r *elevationRenderer) MinSize() fyne.Size {
 	return fyne.NewSize(ruleWidth+tableWidth+200, 300)
 }
 
 func (r *elevationRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.raster, r.layer}
+	return []fyne.CanvasObject{r.rasters[0], r.rasters[1], r.tapes, r.words}
 }
 
 func (r *elevationRenderer) Layout(size fyne.Size) {
-	r.raster.Resize(size)
-	r.layer.Resize(size)
+	r.tapes.Resize(size)
+	r.words.Resize(size)
+	r.stand()
 	r.mark()
 }
 
 func (r *elevationRenderer) Refresh() {
-	r.raster.Refresh()
+	r.stand()
+	for _, raster := range r.rasters {
+		raster.Refresh()
+	}
 	r.mark()
 }
 
-// marksOnly redraws lines and words, and leaves the figure as it is painted.
+// stand puts the figures where they belong.
+func (r *elevationRenderer) stand() {
+	a := r.e.arrange(r.e.Size())
+	for v, raster := range r.rasters {
+		if raster.Hide(); v < len(a.boxes) && !r.e.body.Empty() {
+			raster.Move(a.boxes[v].at)
+			raster.Resize(a.boxes[v].size)
+			raster.Show()
+		}
+	}
+}
+
+// turned shows the figure from another side; the words stay.
+func (r *elevationRenderer) turned() {
+	r.rasters[0].Refresh()
+	r.markTapes(r.e.arrange(r.e.Size()))
+}
+
+// marksOnly redraws tapes and words, and leaves the figure as it is painted.
 func (e *Elevation) marksOnly() {
 	if e.renderer != nil {
 		e.renderer.mark()
@@ -61,43 +85,34 @@ func (e *Elevation) marksOnly() {
 }
 
 func (r *elevationRenderer) add(o ...fyne.CanvasObject) {
-	r.layer.Objects = append(r.layer.Objects, o...)
+	r.words.Objects = append(r.words.Objects, o...)
 }
 
 func (r *elevationRenderer) mark() {
-	r.layer.Objects = nil
+	r.words.Objects = nil
 	if size := r.e.Size(); !r.e.body.Empty() && size.Width > 0 {
 		a := r.e.arrange(size)
+		r.markTapes(a)
 		r.markRule(a)
-		r.markNames(a)
 		r.markHeads(a)
 		r.markDrawn(a)
 		for i, t := range r.e.tapes {
-			r.markTape(a, i, t)
+			r.markRow(a, i, t)
 		}
-		r.markSpot(a)
+	} else {
+		r.tapes.Objects = nil
 	}
-	canvas.Refresh(r.layer)
+	canvas.Refresh(r.words)
 }
 
-// markSpot rings the place that is pointed at, in the view that shows it.
-func (r *elevationRenderer) markSpot(a arrangement) {
-	if r.e.spot == nil {
-		return
-	}
-	for v, f := range a.frames {
-		if at, seen := r.e.body.SpotOn(picture.View(v).Camera(), f, r.e.spot.Height, r.e.spot.Turn); seen {
-			r.add(ring(float32(at.X), float32(at.Y)))
-		}
-	}
-}
-
+// markRule draws the height rule, with the height of the picked tape on it.
 func (r *elevationRenderer) markRule(a arrangement) {
 	rule, f, b := r.e.rule, a.frames[0], r.e.body
-	y := func(z float64) float32 { return float32(f.Y - z*f.Scale) }
 	if rule.Step <= 0 {
 		return
 	}
+	y := func(z float64) float32 { return float32(f.Y - z*f.Scale) }
+	picked := r.markHeight(a, rule)
 	first, last := int(math.Ceil(b.Low.Z/rule.Step)), int(math.Floor(b.High.Z/rule.Step))
 	r.add(line(a.rule, y(float64(first)*rule.Step), a.rule, y(float64(last)*rule.Step), look.ColorFaint, 1))
 	for n := first; n <= last; n++ {
@@ -105,9 +120,11 @@ func (r *elevationRenderer) markRule(a arrangement) {
 		long := float32(4)
 		if n%rule.Count == 0 {
 			long = 8
-			number := words(fmt.Sprintf("%.0f", z/rule.Unit), look.ColorFaint, false)
-			place(number, a.rule-long-3, y(z), 1)
-			r.add(number)
+			if math.Abs(float64(picked-y(z))) > 0.7*rowHeight {
+				number := words(fmt.Sprintf("%.0f", z/rule.Unit), look.ColorFaint, false)
+				place(number, a.rule-long-3, y(z), 1)
+				r.add(number)
+			}
 		}
 		r.add(line(a.rule-long, y(z), a.rule, y(z), look.ColorFaint, 1))
 	}
@@ -116,14 +133,16 @@ func (r *elevationRenderer) markRule(a arrangement) {
 	r.add(name)
 }
 
-func (r *elevationRenderer) markNames(a arrangement) {
-	for v, name := range []string{lang.L("front"), lang.L("left side")} {
-		left, right := r.e.body.Width(picture.View(v))
-		f := a.frames[v]
-		t := words(name, look.ColorFaint, false)
-		place(t, float32(f.X+(left+right)/2*f.Scale), float32(f.Y-r.e.body.Low.Z*f.Scale)+16, 0.5)
-		r.add(t)
+// markHeight writes the height of the picked tape beside the rule, and returns where.
+func (r *elevationRenderer) markHeight(a arrangement, rule Rule) float32 {
+	i := r.e.index(r.e.picked)
+	if i < 0 {
+		return float32(math.Inf(1))
 	}
+	number := words(fmt.Sprintf("%.*f", rule.Digits, r.e.tapes[i].Height/rule.Unit), theme.ColorNamePrimary, r.e.hand.name != "")
+	place(number, a.rule-11, a.levels[i], 1)
+	r.add(number, line(a.rule-8, a.levels[i], a.rule, a.levels[i], theme.ColorNamePrimary, 2.2))
+	return a.levels[i]
 }
 
 func (r *elevationRenderer) markHeads(a arrangement) {
@@ -146,58 +165,11 @@ func (r *elevationRenderer) markDrawn(a arrangement) {
 	}
 }
 
-func (r *elevationRenderer) markTape(a arrangement, i int, t Tape) {
-	colour, width := look.ColorFaint, float32(1)
+func (r *elevationRenderer) markRow(a arrangement, i int, t Tape) {
 	picked := t.Name == r.e.picked
-	switch {
-	case picked:
-		colour, width = theme.ColorNamePrimary, 2.2
-	case t.Strains:
-		colour, width = look.ColorStrain, 1.6
-	case t.Name == r.e.hovered:
-		colour = look.ColorInk
-	}
 	if picked || t.Name == r.e.hovered {
-		r.markRow(a.rows[i], a.table, picked)
+		r.markGround(a.rows[i], a.table, picked)
 	}
-	y := a.levels[i]
-	for v, f := range a.frames {
-		left, right, ok := r.e.body.Extent(picture.View(v), t.Height)
-		if !ok {
-			continue
-		}
-		x0, x1 := float32(f.X+left*f.Scale)-overhang, float32(f.X+right*f.Scale)+overhang
-		r.add(line(x0, y, x1, y, colour, width))
-		if picture.View(v) == picture.Front {
-			r.lead(x1, y, a.table-leader, a.table, a.rows[i], colour)
-		} else {
-			r.lead(x0, y, a.table+tableWidth+leader, a.table+tableWidth, a.rows[i], colour)
-		}
-	}
-	r.markWords(a, i, t, picked)
-}
-
-// lead draws from a tape level to the figure's margin, then slanting to the row.
-func (r *elevationRenderer) lead(x, y, edge, table, row float32, colour fyne.ThemeColorName) {
-	r.add(line(x, y, edge, y, colour, 0.6), line(edge, y, table, row, colour, 0.6))
-}
-
-func (r *elevationRenderer) markRow(y, table float32, picked bool) {
-	colour := theme.ColorNameHover
-	if picked {
-		colour = theme.ColorNameSelection
-	}
-	back := canvas.NewRectangle(theme.Color(colour))
-	back.CornerRadius = 4
-	if picked && r.e.focused {
-		back.StrokeColor, back.StrokeWidth = theme.Color(theme.ColorNamePrimary), 1
-	}
-	back.Move(fyne.NewPos(table, y-rowHeight/2))
-	back.Resize(fyne.NewSize(tableWidth, rowHeight))
-	r.add(back)
-}
-
-func (r *elevationRenderer) markWords(a arrangement, i int, t Tape, picked bool) {
 	name := words(lang.L(t.Name), look.ColorInk, picked)
 	place(name, a.table+6, a.rows[i], 0)
 	r.add(name)
@@ -210,4 +182,19 @@ func (r *elevationRenderer) markWords(a arrangement, i int, t Tape, picked bool)
 		place(number, a.table+columns[n], a.rows[i], 1)
 		r.add(number)
 	}
+}
+
+func (r *elevationRenderer) markGround(y, table float32, picked bool) {
+	colour := theme.ColorNameHover
+	if picked {
+		colour = theme.ColorNameSelection
+	}
+	back := canvas.NewRectangle(theme.Color(colour))
+	back.CornerRadius = 4
+	if picked && r.e.focused {
+		back.StrokeColor, back.StrokeWidth = theme.Color(theme.ColorNamePrimary), 1
+	}
+	back.Move(fyne.NewPos(table, y-rowHeight/2))
+	back.Resize(fyne.NewSize(tableWidth, rowHeight))
+	r.add(back)
 }

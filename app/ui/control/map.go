@@ -2,6 +2,7 @@ package control
 
 import (
 	"image"
+	"math"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -12,9 +13,11 @@ import (
 
 	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
+	"understructure/geometry/section"
 )
 
-// Map shows the clearance all over the mount, its skin laid out flat. A tap asks for the place under the pointer.
+// Map shows the clearance all over the mount, its skin laid out flat. A tap asks for the place under the pointer; the arrows go to
+// another.
 type Map struct {
 	widget.BaseWidget
 	OnPicked func(Spot)
@@ -77,7 +80,7 @@ func (m *Map) mark() {
 			m.layer.Add(name)
 		}
 		for _, b := range u.Balances() {
-			name := words(lang.L(b.Name), look.ColorFaint, false)
+			name := words(SideWord(b.Name), look.ColorFaint, false)
 			place(name, float32(b.X), size.Height-mapFoot/2, 0.5)
 			m.layer.Add(name)
 		}
@@ -94,10 +97,43 @@ func (m *Map) Tapped(ev *fyne.PointEvent) {
 	if m.body.Empty() {
 		return
 	}
+	takeKeys(m)
 	if z, turn, ok := m.unrolled(m.Size(), 1).Place(float64(ev.Position.X), float64(ev.Position.Y)); ok {
 		m.OnPicked(Spot{z, turn})
 	}
 }
+
+// By how much a key moves the ring: millimetres up, and parts of the way round.
+const (
+	keyRise = 5.0
+	keyTurn = section.Directions / 64
+)
+
+// TypedKey moves the ring; the first key puts it on the centre front.
+func (m *Map) TypedKey(ev *fyne.KeyEvent) {
+	step, ok := map[fyne.KeyName]Spot{
+		fyne.KeyUp: {Height: keyRise}, fyne.KeyDown: {Height: -keyRise}, fyne.KeyLeft: {Turn: -keyTurn}, fyne.KeyRight: {Turn: keyTurn},
+	}[ev.Name]
+	if !ok || m.body.Empty() {
+		return
+	}
+	at := Spot{Height: (m.body.Low.Z + m.body.High.Z) / 2, Turn: section.Directions / 4}
+	if m.spot != nil {
+		at = Spot{m.spot.Height + step.Height, math.Mod(m.spot.Turn+step.Turn+section.Directions, section.Directions)}
+	}
+	if _, _, ok := m.body.ClearanceAt(at.Height, at.Turn); ok {
+		m.OnPicked(at)
+	}
+}
+
+// TypedRune does nothing.
+func (m *Map) TypedRune(rune) {}
+
+// FocusGained is for the toolkit.
+func (m *Map) FocusGained() {}
+
+// FocusLost is for the toolkit.
+func (m *Map) FocusLost() {}
 
 // Cursor says that places can be pointed at.
 func (m *Map) Cursor() desktop.Cursor { return desktop.CrosshairCursor }

@@ -79,7 +79,7 @@ func (s *Section) frame(size fyne.Size) picture.Frame {
 }
 
 func (s *Section) paint(w, h int) image.Image {
-	img := image.NewRGBA(image.Rect(0, 0, w, h))
+	img := s.painter.Sheet(w, h)
 	if s.body.Empty() || s.Size().Width == 0 {
 		return img
 	}

@@ -14,7 +14,7 @@ import (
 // Handle is where a section is taken to shape it.
 type Handle int
 
-// The handles, in the order in which the space bar goes through them.
+// The handles, in the order in which Tab goes through them.
 const (
 	Right Handle = iota
 	Front
@@ -141,9 +141,7 @@ func (s *Section) MouseDown(ev *desktop.MouseEvent) {
 		x, y := onScreen(f, p)
 		if dx, dy := x-ev.Position.X, y-ev.Position.Y; dx*dx+dy*dy <= handleReach*handleReach {
 			s.hand.chosen, s.hand.frame, s.hand.from, s.hand.pulled = Handle(h), &f, onSection(f, ev.Position), 0
-			if c := fyne.CurrentApp().Driver().CanvasForObject(s); c != nil {
-				c.Focus(s)
-			}
+			takeKeys(s)
 			s.mark()
 		}
 	}
@@ -171,22 +169,42 @@ func (s *Section) DragEnd() {
 	}
 }
 
-// balancing reports whether Shift is held, with which a pull moves the balance.
+// balancing reports whether Shift is held, with which a pull moves the balance and Tab goes back.
 func balancing() bool {
 	d, ok := fyne.CurrentApp().Driver().(desktop.Driver)
 	return ok && d.CurrentKeyModifiers()&fyne.KeyModifierShift != 0
 }
 
-// TypedKey moves the chosen handle by a millimetre; the space bar chooses the next.
+// AcceptsTab keeps Tab for going from handle to handle, where there are any.
+func (s *Section) AcceptsTab() bool { return len(s.hand.outline) > 0 }
+
+// tab goes to the next handle, or back, and from the last one out of the section.
+func (s *Section) tab(back bool) {
+	c := fyne.CurrentApp().Driver().CanvasForObject(s)
+	switch h := s.hand.chosen; {
+	case back && h > 0:
+		s.hand.chosen--
+	case !back && h < handles-1:
+		s.hand.chosen++
+	case c != nil && back:
+		s.hand.chosen = handles - 1
+		c.FocusPrevious()
+	case c != nil:
+		s.hand.chosen = 0
+		c.FocusNext()
+	}
+	s.mark()
+}
+
+// TypedKey moves the chosen handle by a millimetre, with Shift the balance; Tab chooses the next.
 func (s *Section) TypedKey(ev *fyne.KeyEvent) {
 	if len(s.hand.outline) == 0 {
 		return
 	}
 	step := map[fyne.KeyName]plane.Point{fyne.KeyLeft: {X: 1}, fyne.KeyRight: {X: -1}, fyne.KeyUp: {Y: -1}, fyne.KeyDown: {Y: 1}}
 	switch to, arrow := step[ev.Name]; {
-	case ev.Name == fyne.KeySpace:
-		s.hand.chosen = (s.hand.chosen + 1) % handles
-		s.mark()
+	case ev.Name == fyne.KeyTab:
+		s.tab(balancing())
 	case ev.Name == fyne.KeyEscape && s.hand.frame != nil:
 		s.hand.frame, s.hand.shaped = nil, nil
 		s.OnGivenUp()

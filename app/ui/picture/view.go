@@ -33,6 +33,10 @@ func (b *Body) Width(v View) (left, right float64) {
 	return -b.High.X, -b.Low.X
 }
 
+// Reach is how far anything of the body lies from the axis, in millimetres: whichever way it is turned, it
+// stays within that.
+func (b *Body) Reach() float64 { return b.radius }
+
 // Extent returns how far the mount reaches to the left and right of the axis in a view at a height, in
 // millimetres; false where there is nothing.
 func (b *Body) Extent(v View, z float64) (left, right float64, ok bool) {
