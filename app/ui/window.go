@@ -68,7 +68,7 @@ func New(a fyne.App, o Options) *Window {
 	w := &Window{app: a, win: a.NewWindow("Understructure"), options: o, doc: document.New(o.Rooms)}
 	a.Settings().SetTheme(look.New(w.appearance()))
 	w.head, w.figure, w.status = newHead(), newFigure(w.doc, o.Figure), newStatus(w.export)
-	w.places = newPlaces(w.figure.box, newMeasurePlace(w.doc), newShapePlace(w), newBuildPlace(w), newSheetsPlace(w), newFittingPlace(w), newPhotoPlace(w))
+	w.places = newPlaces(w.figure.box, newMeasurePlace(w.doc), newShapePlace(w), newBuildPlace(w), newSkirtPlace(w.doc), newSleevePlace(w.doc), newSheetsPlace(w), newFittingPlace(w), newPhotoPlace(w))
 	w.status.onOpen, w.figure.onLevel = w.showNotices, w.places.show
 	w.menu = newMenus(w)
 	w.doc.Changed, w.doc.Computed, w.doc.Failed = w.changed, w.computed, w.failed

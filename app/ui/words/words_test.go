@@ -144,14 +144,15 @@ func named() []string {
 				out = append(out, f.Label, f.Where, f.Group)
 			}
 		}
-		for _, f := range document.EaseFields(r) {
+		for _, f := range slices.Concat(document.EaseFields(r), document.SkirtSupportFields(r), document.SleeveSupportFields(r)) {
 			out = append(out, f.Label, f.Where, f.Group)
 		}
 	}
 	for _, t := range append(document.ObjectTexts(), document.FormText()) {
 		out = append(out, t.Label)
 	}
-	for _, list := range [][]string{sides, record.Builds, record.Steps, record.Strengths, record.Wearers, record.SidesOf, record.Faults, record.Wheres, record.Views} {
+	for _, list := range [][]string{sides, record.Builds, record.Steps, record.Strengths, record.Wearers, record.SidesOf, record.Faults, record.Wheres, record.Views,
+		record.SkirtSupports, record.Holds, record.Cuts, record.Trains, record.SleeveSupports} {
 		out = append(out, list...)
 	}
 	return out
