@@ -15,17 +15,7 @@ var places = map[string]int{"mm": 0, "cm": 1, "in": 2}
 
 // table prints the fit, one level a line, in the unit of the record.
 func table(w io.Writer, p plan.Plan, word string) {
-	size, _ := unit.Named(word)
-	length := func(mm *float64) string {
-		if mm == nil {
-			return "–"
-		}
-		s := fmt.Sprintf("%.*f", places[word], *mm/float64(size))
-		if strings.Trim(s, "-0.") == "" {
-			s = strings.TrimPrefix(s, "-")
-		}
-		return s
-	}
+	length := func(mm *float64) string { return written(mm, word) }
 	rows := [][]string{{"level", "height", "garment", "ease", "target", "form", "built", "clearance", "chance of strain"}}
 	drawn := false
 	for _, l := range p.Levels {
@@ -42,6 +32,39 @@ func table(w io.Writer, p plan.Plan, word string) {
 	}
 	fmt.Fprint(w, "\n\n")
 	align(w, rows)
+	under(w, p.Skirt, word)
+}
+
+// written is a length in a unit.
+func written(mm *float64, word string) string {
+	if mm == nil {
+		return "–"
+	}
+	size, _ := unit.Named(word)
+	s := fmt.Sprintf("%.*f", places[word], *mm/float64(size))
+	if strings.Trim(s, "-0.") == "" {
+		s = strings.TrimPrefix(s, "-")
+	}
+	return s
+}
+
+// under prints how the skirt hangs, and how much of its hem what holds it takes up.
+func under(w io.Writer, k *plan.Skirt, word string) {
+	if k == nil {
+		return
+	}
+	length := func(mm *float64) string { return written(mm, word) }
+	rows := [][]string{{"skirt", "length", "reach", "above floor", "train"}}
+	for _, f := range k.Falls {
+		rows = append(rows, []string{f.Name, length(&f.Length), length(&f.Reach), length(&f.Above), length(&f.Train)})
+	}
+	fmt.Fprintln(w)
+	align(w, rows)
+	fmt.Fprintf(w, "Support round at the hem %s", length(&k.Hem.Support))
+	if k.Hem.Girth != nil && k.Hem.Gather != nil {
+		fmt.Fprintf(w, ", hem of the garment %s: %.2f times as much", length(k.Hem.Girth), *k.Hem.Gather)
+	}
+	fmt.Fprintln(w, ".")
 }
 
 // heading names the garment and the build.
