@@ -50,7 +50,7 @@ func newFigure(d *document.Document, of func(record.Record) (torso.Torso, error)
 	f := &figure{
 		doc: d, shaping: &shaping{doc: d, figure: of},
 		elevation: control.NewElevation(), unrolled: control.NewMap(), legend: control.NewLegend(),
-		layers: widget.NewSlider(0, 0), layer: widget.NewLabel(""),
+		layers: widget.NewSlider(0, 1), layer: widget.NewLabel(""),
 		section: control.NewSection(), level: widget.NewLabel(""), notes: widget.NewLabel(""), key: control.NewKey(),
 		worst: control.NewPlaceList(lang.L("mm at the point"), lang.L("Nothing strains, touches or hangs slack.")),
 		body:  new(picture.Body), stage: new(picture.Body), onLevel: func() {},
@@ -58,6 +58,7 @@ func newFigure(d *document.Document, of func(record.Record) (torso.Torso, error)
 	for i := range f.said {
 		f.said[i] = widget.NewLabel("")
 	}
+	f.layers.Value = f.layers.Max
 	f.elevation.Pick(string(measure.Waist))
 	f.layOut()
 	f.listen()

@@ -3,6 +3,7 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/lang"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
@@ -82,7 +83,7 @@ func (f *figure) typeGirth(name string, at fyne.Position) {
 	}
 	size := fyne.NewSize(girthWidth, t.MinSize().Height)
 	asked.Resize(size)
-	asked.ShowAtRelativePosition(at.SubtractXY(size.Width-girthEdge, size.Height/2), f.elevation)
+	asked.ShowAtRelativePosition(at.SubtractXY(size.Width-girthEdge, size.Height/2+theme.InnerPadding()/2), f.elevation)
 	c.Focus(t)
 	t.TypedShortcut(&fyne.ShortcutSelectAll{})
 }

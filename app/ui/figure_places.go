@@ -29,14 +29,15 @@ func (f *figure) showLayers() {
 
 // drawStage draws the mount as far as the slider says it is built.
 func (f *figure) drawStage() {
-	f.stage = f.body
-	if n := len(f.plan.Stages); n > 0 {
-		at := min(int(f.layers.Value), n-1)
-		set(f.layer, f.stageName(at))
-		if at < n-1 {
-			f.stage = picture.NewStage(f.plan, at)
-		}
+	last := len(f.plan.Stages) - 1
+	at := last
+	if f.stage = f.body; last > 0 {
+		at = min(int(f.layers.Value), last)
 	}
+	if at < last {
+		f.stage = picture.NewStage(f.plan, at)
+	}
+	set(f.layer, f.stageName(at))
 	f.elevation.Draw(f.stage, f.tapes(), rules[f.unit])
 	f.unrolled.Draw(f.stage, f.tapes())
 	f.section.Draw(f.stage, f.section.Height())
@@ -105,7 +106,7 @@ func (f *figure) goTo(s control.Spot) {
 	f.elevation.Pick(nearest.Name)
 	f.point(&s)
 	if !f.elevation.Sees(s) {
-		f.elevation.Look(control.Facing(s))
+		f.elevation.Look(nearestView(control.Facing(s)))
 		f.markView()
 	}
 	f.showLevel()

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"math"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/lang"
 
@@ -86,4 +88,15 @@ func (f *figure) viewChosen() string {
 		}
 	}
 	return ""
+}
+
+// nearestView is the side from which a figure is looked at, and that comes nearest to an angle.
+func nearestView(to unit.Angle) unit.Angle {
+	best, least := view.Front, math.Inf(1)
+	for _, yaw := range []unit.Angle{view.Front, view.ThreeQuarter, view.LeftSide, view.Back, view.RightSide} {
+		if off := math.Abs(math.Remainder(float64(to-yaw), 2*math.Pi)); off < least {
+			best, least = yaw, off
+		}
+	}
+	return best
 }

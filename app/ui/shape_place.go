@@ -8,7 +8,6 @@ import (
 
 	"understructure/app/document"
 	"understructure/app/record"
-	"understructure/app/ui/control"
 	"understructure/geometry/measure"
 )
 
@@ -17,22 +16,21 @@ type shapePlace struct {
 	window *Window
 	doc    *document.Document
 	values *values
-	level  *widget.Label
+	one    *widget.Button // lets the picked level follow the measurements again
+	all    *widget.Button // lets every level
 	box    fyne.CanvasObject
 }
 
 func newShapePlace(w *Window) *shapePlace {
-	s := &shapePlace{window: w, doc: w.doc, level: widget.NewLabel("")}
-	s.values = newValues(w.doc, func(r record.Record) []document.Field { return document.ShapeFields(r, s.picked()) })
-	s.level.TextStyle.Bold = true
-	s.level.Wrapping = fyne.TextWrapWord
+	s := &shapePlace{window: w, doc: w.doc}
+	s.values = newValues(w.doc, s.fields)
 	advice := widget.NewLabel(lang.L("Pick a level in the figure. Pull the round handles of its section, with Shift for the balance, or type here. The tape stays as it is taken. Drag a tape up or down to move the level."))
 	advice.Wrapping = fyne.TextWrapWord
 	small(advice)
-	one := widget.NewButton(lang.L("As measured"), s.clear)
-	all := widget.NewButton(lang.L("All as measured"), w.doc.ClearShape)
-	one.Importance, all.Importance = widget.LowImportance, widget.LowImportance
-	s.box = container.NewBorder(container.NewVBox(advice, s.level), container.NewHBox(one, all), nil, nil, s.values.list)
+	s.one = widget.NewButton(lang.L("As measured"), s.clear)
+	s.all = widget.NewButton(lang.L("All as measured"), w.doc.ClearShape)
+	s.one.Importance, s.all.Importance = widget.LowImportance, widget.LowImportance
+	s.box = container.NewBorder(advice, container.NewHBox(s.one, s.all), nil, nil, s.values.list)
 	return s
 }
 
@@ -44,11 +42,32 @@ func (s *shapePlace) picked() measure.Level {
 	return measure.Level(s.window.figure.elevation.Picked())
 }
 
+// fields are what can be set at the picked level, under its name.
+func (s *shapePlace) fields(r record.Record) []document.Field {
+	fields := document.ShapeFields(r, s.picked())
+	for i := range fields {
+		fields[i].Group = string(s.picked())
+	}
+	return fields
+}
+
 func (s *shapePlace) show() {
-	set(s.level, control.Sentence(lang.L(string(s.picked()))))
+	shape := s.doc.Record().Mount.Shape
+	able(s.one, !shape[s.picked()].Empty())
+	able(s.all, !shape.Empty())
 	said := sayings(s.doc)
 	s.now(said.drawn)
 	s.values.fill(said)
+}
+
+// able lets a button be pressed, or not.
+func able(b *widget.Button, yes bool) {
+	if yes == b.Disabled() {
+		b.Disable()
+		if yes {
+			b.Enable()
+		}
+	}
 }
 
 // now adds what the figure has at the picked level, for whoever wants another.

@@ -1,15 +1,11 @@
 package control
 
 import (
-	"image"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
-	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
 	"understructure/geometry/unit"
-	"understructure/geometry/view"
 )
 
 // Tape is one level of the figure and what is to be said of it.
@@ -72,9 +68,8 @@ type Elevation struct {
 
 // seen is one view as it was last painted.
 type seen struct {
-	painter picture.Painter
-	scene   picture.Scene
-	pixels  float64 // a unit of the toolkit
+	painter    picture.Painter
+	wide, high int // pixels
 }
 
 // NewElevation returns an empty one.
@@ -141,32 +136,12 @@ func (e *Elevation) choose(i int) {
 	e.OnPicked(e.picked)
 }
 
-// paint draws the figure in one view; it runs only when the figure, the view, the size or the colours change.
-func (e *Elevation) paint(v, w, h int) image.Image {
-	s := &e.seen[v]
-	img := s.painter.Sheet(w, h)
-	size := e.Size()
-	if e.body.Empty() || size.Width == 0 || v >= len(e.yaws) {
-		return img
-	}
-	e.turning.painted = true
-	a := e.arrange(size)
-	f, box := a.frames[v], a.boxes[v]
-	s.pixels = float64(w) / float64(box.size.Width)
-	s.scene = picture.Scene{
-		Camera: view.From(e.yaws[v], 0), Palette: look.Palette(), Mode: e.mode,
-		Frame: picture.Frame{Scale: f.Scale * s.pixels, X: (f.X - float64(box.at.X)) * s.pixels, Y: (f.Y - float64(box.at.Y)) * s.pixels},
-	}
-	s.painter.Figure(img, e.body, s.scene)
-	return img
-}
-
 // under returns the place on the mount that is painted at a point.
 func (e *Elevation) under(p fyne.Position) (Spot, bool) {
 	a := e.arrange(e.Size())
-	for v := range a.frames {
-		s, at := &e.seen[v], p.Subtract(a.boxes[v].at)
-		if z, turn, ok := s.painter.Under(s.scene, float64(at.X)*s.pixels, float64(at.Y)*s.pixels); ok {
+	for v, yaw := range e.yaws {
+		at, pixels := p.Subtract(a.boxes[v].at), e.pixels(v)
+		if z, turn, ok := e.seen[v].painter.Under(e.scene(v, yaw), float64(at.X)*pixels, float64(at.Y)*pixels); ok {
 			return Spot{z, turn}, true
 		}
 	}

@@ -6,8 +6,9 @@ import (
 )
 
 // Tapped picks the tape under the pointer or, in the table, its row; elsewhere on the mount it asks for the place there, and
-// beside it picks the level nearest to the pointer.
+// beside it picks the level nearest to the pointer. A figure that goes round is held.
 func (e *Elevation) Tapped(ev *fyne.PointEvent) {
+	e.Halt()
 	a := e.arrange(e.Size())
 	if !a.inTable(ev.Position) && a.tape(ev.Position) < 0 {
 		if s, ok := e.under(ev.Position); ok {

@@ -17,6 +17,8 @@ import (
 // turning is a figure that goes round by itself.
 type turning struct {
 	going   *fyne.Animation // nil while it stands
+	shown   ahead           // what is on the screen
+	next    chan ahead      // what is being painted; nil for nothing
 	painted bool            // the last step has been looked at
 	unseen  int             // steps since somebody last looked
 }
@@ -78,9 +80,9 @@ func (e *Elevation) Start() {
 	}
 	from := e.yaws[0]
 	e.turnTo(from)
-	e.turning = turning{going: fyne.NewAnimation(lap, func(done float32) {
+	e.turning.going = fyne.NewAnimation(lap, func(done float32) {
 		e.step(from + unit.Angle(2*math.Pi*float64(done)))
-	})}
+	})
 	e.turning.going.Curve, e.turning.going.RepeatCount = fyne.AnimationLinear, fyne.AnimationRepeatForever
 	e.turning.going.Start()
 	e.OnTurned()
@@ -89,25 +91,11 @@ func (e *Elevation) Start() {
 // mostUnseen is how many steps a figure turns unseen before it stops: half a second.
 const mostUnseen = 30
 
-// step is one picture of a figure that goes round. One that nobody sees any more stops.
-func (e *Elevation) step(yaw unit.Angle) {
-	if e.turning.unseen++; e.turning.painted {
-		e.turning.unseen = 0
-	}
-	if e.turning.painted = false; e.turning.unseen > mostUnseen {
-		e.Halt()
-		return
-	}
-	e.yaws = []unit.Angle{yaw}
-	if e.renderer != nil {
-		e.renderer.turned()
-	}
-}
-
 // Stop holds it.
 func (e *Elevation) Stop() {
 	if e.Going() {
 		e.turning.going.Stop()
+		e.await()
 		e.turning = turning{}
 	}
 }

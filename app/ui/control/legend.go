@@ -81,6 +81,6 @@ func (l *Legend) CreateRenderer() fyne.WidgetRenderer {
 		row.Add(container.NewCenter(words(BandWord(s.Band)+"  "+between(s), look.ColorFaint, false)))
 		row.Add(layout.NewSpacer())
 	}
-	row.Add(container.NewCenter(words(lang.L("mm at each point"), look.ColorFaint, false)))
+	row.Add(container.NewCenter(words("mm", look.ColorFaint, false)))
 	return widget.NewSimpleRenderer(row)
 }

@@ -96,6 +96,10 @@ func (s *Section) mark() {
 	lo, hi, ok := s.body.Box(s.height)
 	if size := s.Size(); ok && size.Width > 0 {
 		f := s.frame(size)
+		if shaped := s.hand.dragged(); shaped != nil {
+			l, h := shaped.Bounds()
+			lo.Y, hi.Y = min(lo.Y, l.Y), max(hi.Y, h.Y)
+		}
 		s.word(lang.L("back"), size.Width/2, float32(f.Y+lo.Y*f.Scale)-14)
 		s.word(lang.L("front"), size.Width/2, float32(f.Y+hi.Y*f.Scale)+14)
 		s.bar(size, f.Scale)

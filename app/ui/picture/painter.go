@@ -94,8 +94,18 @@ func (p *Painter) Figure(img *image.RGBA, b *Body, s Scene) {
 	}
 }
 
-// lineWidth is how wide a line is, in pixels: as wide as a millimetre and never too fine to see.
-func (f Frame) lineWidth() float64 { return max(1, 1.1*f.Scale) }
+// A line is a little wider than a millimetre, and never too fine to see. In a large picture, where a millimetre
+// is more than boldLine pixels, it grows only with the root of the scale: it is to be looked at, not read from afar.
+const boldLine = 1.4
+
+// lineWidth is how wide a line is, in pixels.
+func (f Frame) lineWidth() float64 {
+	w := max(1, 1.1*f.Scale)
+	if w > boldLine {
+		w = math.Sqrt(w * boldLine)
+	}
+	return w
+}
 
 // contours draws both sides of the contour of one kind of outline and, where one looks from above or below, the
 // near side of its ends; a dash of 0 is a full line.
