@@ -54,6 +54,7 @@ func randomRecord(seed, n uint64) record.Record {
 		form[measure.BackWaist] = core[measure.BackWaist] * (1 + 0.02*g.NormFloat64())
 		r.Form = &record.Form{Label: "invented", Bodice: some(g, readings(g, form, w, year), share)}
 	}
+	dress(g, core, &r) // last, so that what chance gave before stays the same
 	return r
 }
 

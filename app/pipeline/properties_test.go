@@ -37,6 +37,8 @@ func judged(r record.Record, p plan.Plan, cut bool) []finding {
 	j.levels()
 	j.outlines()
 	j.tapes()
+	j.skirt()
+	j.sleeves()
 	if cut {
 		j.pieces()
 		j.volumes()
@@ -45,6 +47,11 @@ func judged(r record.Record, p plan.Plan, cut bool) []finding {
 		j.slices()
 	}
 	return j.found
+}
+
+// said reports whether there is a warning of a code at a level, "" for none.
+func (j *judge) said(code, level string) bool {
+	return slices.ContainsFunc(j.p.Warnings, func(w plan.Warning) bool { return w.Code == code && w.Level == level })
 }
 
 // girths are the keys of the levels where a tape is taken.
@@ -64,6 +71,9 @@ func (j *judge) levels() {
 			j.find("target is garment less ease", d, "%s", l.Name)
 		}
 		v, taken := bodice[girths[l.Name]]
+		if skirt, ok := j.r.Garment.Skirt[measure.HipGirth]; l.Name == "hip" && !taken && j.said("skirt-hip-governs", l.Name) {
+			v, taken = skirt, ok
+		}
 		if taken != l.Taken {
 			j.find("what was taken is marked", 0, "%s", l.Name)
 		}

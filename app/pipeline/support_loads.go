@@ -133,7 +133,7 @@ func (j *job) standing() plan.Standing {
 		MassKg: b.Mass, CentreHeight: b.At.Z, TiltBase: b.Aside() + f.Tilt, PushBase: b.Aside() + f.Push, Base: b.Round(),
 		SquareBase: b.Square(), Under: b.Under(),
 	}
-	for _, n := range b.Cautions(fit.Base{Round: true, Size: b.Round()}, j.garmentMass()) {
+	for _, n := range b.Cautions(fit.Base{Round: true, Size: math.Ceil(b.Round())}, j.garmentMass()) {
 		if n.Code == "standing-self-check" {
 			out.Note = "Least bases with which mount and garment pass both tests, the stand's own weight left out. " + n.Message
 			continue

@@ -21,42 +21,46 @@ func (j *job) supportMaterials() []plan.Material {
 		case c.Length > 0:
 			b.add(c.Material, "m", c.Length*float64(c.Count)/1000, c.Count)
 		default:
-			b.rows = append(b.rows, plan.Material{Name: c.Material, Quantity: float64(c.Count), Unit: "lot", Note: c.Name + ": " + c.Note})
+			b = append(b, goods{plan.Material{Name: c.Material, Quantity: float64(c.Count), Unit: "lot", Note: c.Name + ": " + c.Note}, c.Count})
 		}
 	}
-	for i := range b.rows {
-		b.note(i)
-	}
-	return b.rows
+	return b.list()
+}
+
+// goods is a material in a number of parts.
+type goods struct {
+	plan.Material
+	parts int
 }
 
 // basket adds up quantities of one material in one unit.
-type basket struct {
-	rows  []plan.Material
-	parts []int
-}
+type basket []goods
 
 func (b *basket) add(name, unit string, quantity float64, parts int) {
-	for i := range b.parts {
-		if b.rows[i].Name == name && b.rows[i].Unit == unit {
-			b.rows[i].Quantity += quantity
-			b.parts[i] += parts
+	for i, g := range *b {
+		if g.Name == name && g.Unit == unit {
+			(*b)[i].Quantity += quantity
+			(*b)[i].parts += parts
 			return
 		}
 	}
-	b.rows, b.parts = append(b.rows, plan.Material{Name: name, Quantity: quantity, Unit: unit}), append(b.parts, parts)
+	*b = append(*b, goods{plan.Material{Name: name, Quantity: quantity, Unit: unit}, parts})
 }
 
-// note says of what is sold by area or length how it is needed.
-func (b *basket) note(i int) {
-	m := &b.rows[i]
-	switch m.Unit {
-	case "m²":
-		m.Note = "area to be cut, allowances included; allow for waste"
-		if strings.HasSuffix(m.Name, "net") {
-			m.Note += fmt.Sprintf("; weighs about %.0f g", 1000*fit.Net.OfArea(m.Quantity*1e6))
+// list says of what is sold by area or length how it is needed.
+func (b basket) list() []plan.Material {
+	var out []plan.Material
+	for _, g := range b {
+		switch g.Unit {
+		case "m²":
+			g.Note = "area to be cut, allowances included; allow for waste"
+			if strings.HasSuffix(g.Name, "net") {
+				g.Note += fmt.Sprintf("; weighs about %.0f g", 1000*fit.Net.OfArea(g.Quantity*1e6))
+			}
+		case "m":
+			g.Note = fmt.Sprintf("in %d lengths; see the cutting table", g.parts)
 		}
-	case "m":
-		m.Note = fmt.Sprintf("in %d lengths; see the cutting table", b.parts[i])
+		out = append(out, g.Material)
 	}
+	return out
 }

@@ -3,6 +3,7 @@ package pipeline
 import (
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 
@@ -38,15 +39,21 @@ func (j *job) hang() {
 	silhouette := h.dated(j)
 	h.byDate(j, readings)
 	garment := skirt.Garment{Readings: readings, HipDepth: j.bodice[measure.WaistToHip], Cut: skirt.Cut(h.stock.Cut)}
-	wish := skirt.Wish{Stand: stock.Stand, Gap: stock.Gap, Ease: h.ease, Train: trains[stock.Train], Silhouette: silhouette}
+	wish := skirt.Wish{Stand: j.standFor(h, silhouette), Gap: stock.Gap, Ease: h.ease, Train: trains[stock.Train], Silhouette: silhouette}
 	var err error
 	if h.Skirt, err = skirt.Hang(garment, j.body(), wish); err != nil {
-		j.notices = append(j.notices, cannotHang(err))
-		return
+		h.ease, wish.Ease = 0, 0
+		if h.Skirt, _ = skirt.Hang(garment, j.body(), wish); len(h.Cloth) == 0 {
+			j.notices = append(j.notices, cannotHang(err))
+			return
+		}
+		j.notices = append(j.notices, measure.Notice{Code: "skirt-without-ease", Key: "garment.skirt", Message: "The skirt is too narrow somewhere to keep the ease of the waist all the way down; it hangs without. Try it with a toile."})
 	}
 	h.hold = h.held()
 	j.skirt = &h
 	j.notices = append(j.notices, under(skirtPath, h.Notices)...)
+	j.askHip()
+	j.sayFloor()
 	for k, d := range h.Drawn {
 		j.drawn[skirtPath+string(k)] = plan.Value{Value: d.Value, Source: d.Source}
 	}
@@ -108,6 +115,58 @@ func (h *hung) dated(j *job) skirt.Silhouette {
 	return silhouette
 }
 
+// standFor is the height of the waist that is fixed, 0 where it is to be found. Where neither the hem nor the year says how
+// far out a skirt goes, it hangs straight down.
+func (j *job) standFor(h hung, s skirt.Silhouette) float64 {
+	if _, taken := h.taken[measure.HemGirth]; h.stock.Stand > 0 || taken || s.Hem > 0 {
+		return h.stock.Stand
+	}
+	least := math.Inf(1)
+	for _, k := range []measure.Key{measure.FrontLength, measure.SideLength, measure.BackLength} {
+		if l, ok := h.taken[k]; ok {
+			least = math.Min(least, l)
+		}
+	}
+	if math.IsInf(least, 1) {
+		return 0
+	}
+	return least + h.stock.Gap
+}
+
+// over is by how much the mount is larger round than the skirt less an ease at the worst depth, mm, 0 for nowhere.
+func (h *hung) over(ease float64) float64 {
+	most := 0.0
+	for _, g := range h.Girths {
+		if g.Height > h.Lowest() {
+			most = math.Max(most, g.Tape-g.Garment-h.ease+ease)
+		}
+	}
+	return most
+}
+
+// askFrom is the least by which a mount must be wider than a guess before it is worth a word, mm.
+const askFrom = 0.5
+
+// askHip asks for the skirt's hip where only a guess says how wide it is there, and the mount is wider.
+func (j *job) askHip() {
+	over := j.skirt.over(j.skirt.ease)
+	if _, taken := j.skirt.taken[measure.HipGirth]; taken || over < askFrom {
+		return
+	}
+	j.notices = append(j.notices, measure.Notice{Code: "skirt-hip-not-taken", Level: measure.Hip, Key: skirtPath + measure.HipGirth, Amount: over, Message: fmt.Sprintf(
+		"By a line from its waist to its hem the skirt is %.0f mm narrower with its ease than the mount over the hip, but its hip girth was not taken; take it before anything is made.", over)})
+}
+
+// sayFloor says where cloth lies on the floor though nobody wants a train.
+func (j *job) sayFloor() {
+	lies := math.Max(math.Max(j.skirt.Front.Train, j.skirt.Back.Train), math.Max(j.skirt.Right.Train, j.skirt.Left.Train))
+	if j.skirt.Trained || lies < askFrom {
+		return
+	}
+	j.notices = append(j.notices, measure.Notice{Code: "cloth-on-floor", Key: "mount.skirt.stand_height", Amount: lies,
+		Message: fmt.Sprintf("With the waist at this height up to %.0f mm of the skirt lie on the floor; raise the stand, or call it a train.", lies)})
+}
+
 // byDate draws the cut where nobody says it, and asks where much depends on it.
 func (h *hung) byDate(j *job, readings measure.Sheet) {
 	if h.stock.Cut != "" {
@@ -161,6 +220,8 @@ func cannotHang(err error) measure.Notice {
 		n.Key = skirtPath + m.Key
 	case word == string(measure.WaistHeight):
 		n.Key = "mount.skirt.stand_height"
+	case word == "none":
+		n.Key = skirtPath + measure.FrontLength
 	}
 	return n
 }

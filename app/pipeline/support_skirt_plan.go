@@ -29,6 +29,9 @@ func (j *job) skirtPlan() *plan.Skirt {
 	for _, k := range h.hold {
 		out.Supports = append(out.Supports, string(k))
 	}
+	if _, taken := h.taken[measure.HipGirth]; taken {
+		out.Strain = h.over(0)
+	}
 	h.outlines(out, j.waist)
 	for k := len(h.Girths) - 1; k >= 0; k-- {
 		out.Girths = append(out.Girths, h.girth(h.Girths[k], j.waist))

@@ -101,9 +101,9 @@ func (m *meridian) drop(lean float64) float64 {
 	return d
 }
 
-// down is how far a step of cloth goes down that goes out by dr.
+// down is how far a step of cloth goes down that goes out, or in, by dr.
 func down(ds, dr float64) float64 {
-	if dr >= ds {
+	if math.Abs(dr) >= ds {
 		return 0
 	}
 	return math.Sqrt((ds - dr) * (ds + dr))

@@ -63,10 +63,14 @@ func (h *hanger) garment(k int) float64 {
 }
 
 // fits reports whether the garment has the girth for every row. Where the body alone takes
-// more, nothing is added to it.
+// more, nothing that a tape could tell is added to it.
 func (h *hanger) fits() bool {
 	for k := 1; k <= h.last(); k++ {
-		if h.tape(k) > math.Max(h.garment(k), h.bare(k))+slack {
+		most := h.garment(k) + slack
+		if bare := h.bare(k); bare > most {
+			most = bare + readable
+		}
+		if h.tape(k) > most {
 			return false
 		}
 	}
@@ -76,14 +80,14 @@ func (h *hanger) fits() bool {
 // slack is below what any tape can tell, mm: it keeps a hem that is exactly as wide as the garment.
 const slack = 1e-6
 
-// bare is the tape round the body and the cloth that falls straight from it, at a row above the floor.
+// bare is the tape round the body and the cloth that falls straight from it or from the waist, at a row above the floor.
 func (h *hanger) bare(k int) float64 {
 	if k > h.standing() {
 		return 0
 	}
 	var out section.Section
 	for j := range h.meridians {
-		out[j] = h.meridians[j].base[k]
+		out[j] = h.meridians[j].radius(k, 0)
 	}
 	return out.Tape()
 }

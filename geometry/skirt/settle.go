@@ -84,6 +84,10 @@ func (h *hanger) rest() error {
 			"The lengths would reach farther out than the hem girth goes round; the support is drawn in to %.0f %% and the rest lies on the floor.%s", 100*share, h.askHip())
 		return nil
 	}
+	if math.IsInf(h.cloth.hem, 1) {
+		return fmt.Errorf("skirt: hip_girth is %.0f mm, too narrow for the mount with the waist at %.0f mm and the lengths %.0f, %.0f, %.0f mm (front, side, back); raise the waist, or take the hem girth",
+			h.cloth.hip, h.stand, h.cloth.front, h.cloth.side, h.cloth.back)
+	}
 	over := h.tape(h.last())
 	return fmt.Errorf("skirt: hem_girth is %.0f mm, want at least %.0f: with the waist at %.0f mm, so much cloth of the lengths %.0f, %.0f, %.0f mm (front, side, back) lies on the floor; or raise the waist",
 		h.cloth.hem, math.Ceil(over), h.stand, h.cloth.front, h.cloth.side, h.cloth.back)

@@ -26,9 +26,12 @@ func (p Plan) Refused() error {
 // exact is how truly tapes are built, in millimetres; less than this is not strain.
 const exact = 0.1
 
-// Strains reports whether the garment would be stretched anywhere: at a level, or at any
-// height of the surface where both the garment and the mount have an outline.
+// Strains reports whether the garment would be stretched anywhere: at a level, at any height of the
+// surface where both the garment and the mount have an outline, or in the skirt.
 func (p Plan) Strains() bool {
+	if p.Skirt != nil && p.Skirt.Strain > exact {
+		return true
+	}
 	for _, l := range p.Levels {
 		if l.Clearance != nil && *l.Clearance < -exact {
 			return true

@@ -30,6 +30,8 @@ func TestStrains(t *testing.T) {
 		{"clear between the levels", between(square(200), square(199)), false},
 		{"strained between the levels", between(square(200), square(200.1)), true},
 		{"no garment there", between(nil, square(200)), false},
+		{"a skirt over its support", Plan{Skirt: &Skirt{}}, false},
+		{"a skirt too narrow for the hip", Plan{Skirt: &Skirt{Strain: 4}}, true},
 	} {
 		if got := c.plan.Strains(); got != c.want {
 			t.Errorf("%s: %v", c.name, got)

@@ -7,6 +7,7 @@ type Skirt struct {
 	Hold       string       `json:"hold"`      // what was fixed: "stand" or "silhouette"
 	FloorGap   float64      `json:"floor_gap"` // wanted between hem and floor
 	Trained    bool         `json:"trained"`   // the back is meant to lie on the floor
+	Strain     float64      `json:"strain"`    // by how much the mount is larger round than the skirt, where its girth is known; 0 for nowhere
 	Heights    []float64    `json:"heights"`   // bottom to top, at most 20 mm apart
 	Garment    []plane.Ring `json:"garment"`   // the skirt's outside as it hangs, without its folds
 	Support    []plane.Ring `json:"support"`   // what steels and their cloth make; nil where there is none
