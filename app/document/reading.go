@@ -18,6 +18,7 @@ const (
 	Length Kind = iota
 	Slope       // degrees
 	Mass        // kilograms
+	Count       // whole things, such as steels
 )
 
 // errNumber says how a reading may be written.
@@ -30,6 +31,8 @@ func (k Kind) Word(u string) string {
 		return "°"
 	case Mass:
 		return "kg"
+	case Count:
+		return ""
 	}
 	return u
 }
@@ -75,8 +78,11 @@ func (k Kind) Format(v float64, u string) string {
 		}
 	}
 	digits := 1
-	if k == Mass {
+	switch k {
+	case Mass:
 		digits = 2
+	case Count:
+		digits = 0
 	}
 	if length, ok := unit.Named(u); ok && k == Length {
 		v /= float64(length)
