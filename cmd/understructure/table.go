@@ -65,6 +65,19 @@ func under(w io.Writer, k *plan.Skirt, word string) {
 		fmt.Fprintf(w, ", hem of the garment %s: %.2f times as much", length(k.Hem.Girth), *k.Hem.Gather)
 	}
 	fmt.Fprintln(w, ".")
+	if least, ok := leastFullness(k.Girths); ok {
+		fmt.Fprintf(w, "Least room between garment and support: %s, %s above the floor.\n", length(least.Fullness), length(&least.Height))
+	}
+}
+
+// leastFullness is the depth at which a skirt has the least room over its support, and whether its girth is known anywhere.
+func leastFullness(girths []plan.SkirtGirth) (least plan.SkirtGirth, ok bool) {
+	for _, g := range girths {
+		if g.Fullness != nil && (!ok || *g.Fullness < *least.Fullness) {
+			least, ok = g, true
+		}
+	}
+	return least, ok
 }
 
 // heading names the garment and the build.
