@@ -7,42 +7,36 @@ import (
 	"understructure/app/record"
 )
 
-// SkirtMountFields lists the choices about a skirt and its support that are numbers; words are chosen elsewhere.
-func SkirtMountFields(record.Record) []Field {
-	at := func(path, label, group, where string, l record.Limit, p func(*record.SkirtMount) **float64) Field {
-		return choice("mount.skirt."+path, label, group, where, l, func(r *record.Record) slot { return inPointer{p(&r.Mount.Skirt)} })
+// SkirtSupportFields lists the numbers of what holds the skirt.
+func SkirtSupportFields(record.Record) []Field {
+	field := func(key, label, where string, l record.Limit, at func(*record.SkirtMount) **float64) Field {
+		return choice("mount.skirt."+key, label, "support", where, l, func(r *record.Record) slot { return inPointer{at(&r.Mount.Skirt)} })
 	}
-	steels := at("steels", "steels", "support", "Of a hooped petticoat, the one in its hem among them.",
-		record.SteelsLimit, func(m *record.SkirtMount) **float64 { return &m.Steels })
+	steels := field("steels", "steels", "Of a hooped petticoat, the one in its hem among them.", record.SteelsLimit, func(m *record.SkirtMount) **float64 { return &m.Steels })
 	steels.Kind, steels.allow = Count, wholeNumber
 	return []Field{
-		at("stand_height", "stand height", "stand", "Of the waist above the floor. A number here takes the place of the bodice's waist height.",
-			record.StandLimit, func(m *record.SkirtMount) **float64 { return &m.StandHeight }),
-		at("floor_gap", "gap to the floor", "stand", "How far the hem is to hang above the floor.",
-			record.GapLimit, func(m *record.SkirtMount) **float64 { return &m.FloorGap }),
+		field("stand_height", "stand height", "Of the waist above the floor; empty is found from the skirt.", record.StandLimit, func(m *record.SkirtMount) **float64 { return &m.StandHeight }),
+		field("floor_gap", "hem above the floor", "How far the shortest part of the hem hangs above the floor.", record.GapLimit, func(m *record.SkirtMount) **float64 { return &m.FloorGap }),
 		steels,
-		at("net_width", "width of the net", "support", "Of the net in stock, from selvedge to selvedge.",
-			record.NetWidthLimit, func(m *record.SkirtMount) **float64 { return &m.NetWidth }),
-		at("pad_thickness", "bustle pad", "support", "Its thickness at centre back; empty is half of what it stands out.",
-			record.PadThicknessLimit, func(m *record.SkirtMount) **float64 { return &m.PadThickness }),
-		at("frame_length", "bustle frame", "support", "Its length from the waist down; empty is as long as one of about 1885, or as the skirt has room for.",
-			record.FrameLengthLimit, func(m *record.SkirtMount) **float64 { return &m.FrameLength }),
+		field("net_width", "width of the net", "Of the net in stock.", record.NetWidthLimit, func(m *record.SkirtMount) **float64 { return &m.NetWidth }),
+		field("pad_thickness", "bustle pad", "How thick a stuffed pad is at centre back; empty is half of what it stands out.", record.PadThicknessLimit, func(m *record.SkirtMount) **float64 { return &m.PadThickness }),
+		field("frame_length", "bustle frame", "Of a boned frame, from the waist down.", record.FrameLengthLimit, func(m *record.SkirtMount) **float64 { return &m.FrameLength }),
 	}
 }
 
-// SleeveMountFields lists the choices about what holds the sleeves, and about loose pads, that are numbers.
-func SleeveMountFields(record.Record) []Field {
-	bend := choice("mount.sleeves.bend_deg", "bend of the elbow", "sleeves", "How far an arm turns forward at the elbow; 0 is straight.",
-		record.BendLimit, func(r *record.Record) slot { return inPointer{&r.Mount.Sleeves.BendDeg} })
+// SleeveSupportFields lists the numbers of what fills the sleeves, and of loose pads.
+func SleeveSupportFields(record.Record) []Field {
+	bend := choice("mount.sleeves.bend_deg", "elbow bend", "support", "How far the elbow of a soft arm is bent.", record.BendLimit,
+		func(r *record.Record) slot { return inPointer{&r.Mount.Sleeves.BendDeg} })
 	bend.Kind = Slope
-	pad := func(key, label, where string, p func(*record.Pads) *record.Pad) Field {
-		return choice("mount.pads."+key, label, "loose pads", where, record.PadLimit, func(r *record.Record) slot { return inPad{p(&r.Mount.Pads)} })
+	pad := func(key, label, where string, at func(*record.Pads) *record.Pad) Field {
+		return choice("mount.pads."+key, label, "loose pads", where, record.PadLimit, func(r *record.Record) slot { return inPad{at(&r.Mount.Pads)} })
 	}
 	return []Field{
 		bend,
-		pad("shoulder", "shoulder pad", "How thick it is at its thick end, at the neck; empty or 0 is none.", func(p *record.Pads) *record.Pad { return &p.Shoulder }),
-		pad("bust", "bust pad", "How far it stands out in its middle; empty or 0 is none.", func(p *record.Pads) *record.Pad { return &p.Bust }),
-		pad("hip", "hip pad", "How far it stands out in its middle; empty or 0 is none.", func(p *record.Pads) *record.Pad { return &p.Hip }),
+		pad("shoulder", "shoulder pad", "How thick it is at the neck; 0 is none.", func(p *record.Pads) *record.Pad { return &p.Shoulder }),
+		pad("bust", "bust pad", "How far it stands out in its middle; 0 is none.", func(p *record.Pads) *record.Pad { return &p.Bust }),
+		pad("hip", "hip pad", "How far it stands out in its middle; 0 is none.", func(p *record.Pads) *record.Pad { return &p.Hip }),
 	}
 }
 

@@ -9,7 +9,7 @@ import (
 
 // Every number about supports can be set, is written and read back, undone, and cleared again.
 func TestNumbersAboutSupports(t *testing.T) {
-	fields := append(SkirtMountFields(dress()), SleeveMountFields(dress())...)
+	fields := append(SkirtSupportFields(dress()), SleeveSupportFields(dress())...)
 	for i, f := range fields {
 		d := newDesk(t, echo)
 		d.Start("demo", dress())
@@ -50,7 +50,7 @@ func TestAPadOfNothingIsNone(t *testing.T) {
 	r := dress()
 	r.Mount.Pads.Bust.Asked = true
 	d.Start("demo", r)
-	bust := SleeveMountFields(r)[2]
+	bust := SleeveSupportFields(r)[2]
 	if bust.Path != "mount.pads.bust" || bust.Get(r) != nil {
 		t.Fatalf("%s is %v", bust.Path, bust.Get(r))
 	}
@@ -61,7 +61,7 @@ func TestAPadOfNothingIsNone(t *testing.T) {
 }
 
 func TestSteelsAreCounted(t *testing.T) {
-	steels := SkirtMountFields(dress())[2]
+	steels := SkirtSupportFields(dress())[2]
 	if steels.Path != "mount.skirt.steels" || steels.Kind.Word("cm") != "" || steels.Kind.Format(5, "in") != "5" {
 		t.Fatalf("%+v", steels)
 	}

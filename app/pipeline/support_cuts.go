@@ -10,7 +10,7 @@ import (
 	"understructure/patterns/plan"
 )
 
-// longStrip is the length from which a plain rectangle is cut by measure and needs no template, mm.
+// longStrip is the length, as it is cut, from which a plain rectangle is cut by measure and needs no template, mm.
 const longStrip = 1000.0
 
 // templates parts what was drafted into pieces to be printed and rows of the cutting table: what is too long and
@@ -32,7 +32,10 @@ func templates(part string, s draft.Support) (pieces []piece.Piece, cuts []plan.
 // strip reports whether a piece is a plain rectangle longer than a metre, sewn to nothing but itself.
 func strip(p piece.Piece) bool {
 	lo, hi := p.Outline.Bounds()
-	if len(p.Outline) != 4 || math.Max(hi.X-lo.X, hi.Y-lo.Y) <= longStrip || p.Area() < (hi.X-lo.X)*(hi.Y-lo.Y)*(1-1e-9) {
+	if len(p.Outline) != 4 || p.Area() < (hi.X-lo.X)*(hi.Y-lo.Y)*(1-1e-9) {
+		return false
+	}
+	if lo, hi := p.CutLine().Bounds(); math.Max(hi.X-lo.X, hi.Y-lo.Y) <= longStrip {
 		return false
 	}
 	for _, s := range p.Seams {

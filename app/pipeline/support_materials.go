@@ -2,6 +2,7 @@ package pipeline
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"understructure/geometry/fit"
@@ -47,6 +48,9 @@ func (b *basket) add(name, unit string, quantity float64, parts int) {
 	*b = append(*b, goods{plan.Material{Name: name, Quantity: quantity, Unit: unit}, parts})
 }
 
+// grain is how finely a quantity is worth saying, m or m².
+const grain = 0.001
+
 // list says of what is sold by area or length how it is needed.
 func (b basket) list() []plan.Material {
 	var out []plan.Material
@@ -58,8 +62,12 @@ func (b basket) list() []plan.Material {
 				g.Note += fmt.Sprintf("; weighs about %.0f g", 1000*fit.Net.OfArea(g.Quantity*1e6))
 			}
 		case "m":
-			g.Note = fmt.Sprintf("in %d lengths; see the cutting table", g.parts)
+			g.Note = "in one length; see the cutting table"
+			if g.parts > 1 {
+				g.Note = fmt.Sprintf("in %d lengths; see the cutting table", g.parts)
+			}
 		}
+		g.Quantity = math.Round(g.Quantity/grain) * grain
 		out = append(out, g.Material)
 	}
 	return out
