@@ -157,9 +157,10 @@ func TestOnlyChangedTemplatesAreExported(t *testing.T) {
 	b.compared(p)
 	to := filepath.Join(t.TempDir(), "changed")
 	p.exportTo(to)
-	for end := time.Now().Add(10 * time.Second); ; {
+	for end := time.Now().Add(time.Minute); ; {
 		if b.settle(); b.win.Canvas().Overlays().Top() != nil {
-			if _, err := os.Stat(filepath.Join(to, "materials.csv")); err == nil {
+			_, written := os.Stat(filepath.Join(to, "materials.csv"))
+			if _, writing := os.Stat(filepath.Join(to, ".understructure-new")); written == nil && writing != nil {
 				break
 			}
 		}
