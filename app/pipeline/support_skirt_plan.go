@@ -2,6 +2,7 @@ package pipeline
 
 import (
 	"math"
+	"slices"
 
 	"understructure/geometry/measure"
 	"understructure/geometry/plane"
@@ -56,12 +57,16 @@ func (h *hung) outlines(out *plan.Skirt, waist float64) {
 	for _, line := range shape {
 		fixed = append(fixed, line.Height)
 	}
+	for _, hoop := range h.support.Frame {
+		fixed = append(fixed, hoop.Height)
+	}
+	slices.Sort(fixed)
 	zs := surface.Rows(h.Lowest(), 0, skirtGap, fixed...)
 	outside := h.Surface(zs...)
 	for i, z := range zs {
 		out.Heights = append(out.Heights, z+waist)
 		out.Garment = append(out.Garment, coarse(&outside.R[i]))
-		out.Support = append(out.Support, clothAt(shape, z))
+		out.Support = append(out.Support, withFrame(clothAt(shape, z), h.support.Frame, z))
 	}
 }
 
@@ -82,6 +87,26 @@ func clothAt(p skirt.Petticoat, z float64) plane.Ring {
 		return r
 	}
 	return nil
+}
+
+// withFrame is an outline and round it the cloth of a bustle frame at that height, which begins where it is gathered, at the waist.
+func withFrame(r plane.Ring, frame []skirt.HalfHoop, z float64) plane.Ring {
+	const steps = 48
+	if len(r) == 0 || len(frame) == 0 || z >= 0 || z < frame[len(frame)-1].Height {
+		return r
+	}
+	above := frame[0]
+	above.Height, above.Rise = 0, 1
+	for _, below := range frame {
+		if z >= below.Height {
+			t := (above.Height - z) / (above.Height - below.Height)
+			mix := func(a, b float64) float64 { return a + (b-a)*t }
+			hoop := skirt.HalfHoop{Height: z, Strap: mix(above.Strap, below.Strap), Rise: mix(above.Rise, below.Rise), Back: mix(above.Back, below.Back)}
+			return append(r, plane.Ring(hoop.Curve(steps)).Map(rounded)...).Hull()
+		}
+		above = below
+	}
+	return r
 }
 
 // girth is a row of the skirt's girths, the ease given back to the garment.

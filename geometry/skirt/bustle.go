@@ -146,6 +146,17 @@ const (
 // strapShare is the strap as a part of the body's breadth at the hip: 254 mm on a small woman. From memory.
 const strapShare = 0.8
 
+// Curve is the steel seen from above, from its end at the figure's right round the back to that at the left, in so
+// many steps.
+func (h HalfHoop) Curve(steps int) []plane.Point {
+	out := make([]plane.Point, 0, steps+1)
+	for i := steps; i >= 0; i-- {
+		p := h.at(h.half() * (2*float64(i)/float64(steps) - 1))
+		out = append(out, plane.Point{X: p.X, Y: p.Y})
+	}
+	return out
+}
+
 // Frame fits n half hoops on a back panel of the given length under the skirt. Where the skirt leaves
 // a hoop less than 15 mm behind the body, the frame ends above it; with none left it is an error.
 func (s Skirt) Frame(n int, length float64) ([]HalfHoop, error) {

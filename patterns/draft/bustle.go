@@ -86,7 +86,7 @@ func (b *supporter) frame() error {
 		b.cut(Cut{Name: fmt.Sprintf("strap %d", i+1), Material: "cotton tape", Length: h.Strap + 2*tapeSpare, Width: tapeWidth, Count: 1,
 			Note: fmt.Sprintf("%.0f mm from end to end of its half hoop, 2 cm spare at each end; closes the channel", h.Strap)})
 	}
-	b.petticoats = append(b.petticoats, "bustle frame")
+	b.petticoats, b.out.Frame = append(b.petticoats, "bustle frame"), hoops
 	return nil
 }
 

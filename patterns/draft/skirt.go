@@ -25,8 +25,9 @@ type Support struct {
 	Cuts     []Cut
 	LeftOut  []string // what was asked for and cannot be, in words, with the reason
 	Cautions []string
-	MassKg   float64         // of cloth, net, stuffing, steels
-	Shape    skirt.Petticoat // of the outermost petticoat with steels; nil where there is none
+	MassKg   float64          // of cloth, net, stuffing, steels
+	Shape    skirt.Petticoat  // of the outermost petticoat with steels; nil where there is none
+	Frame    []skirt.HalfHoop // of a bustle frame, from the top; nil where there is none
 }
 
 // SkirtStock is what a support is made from, and under what. The zero of a field is its default.
