@@ -92,18 +92,19 @@ func (w *Window) folder() string {
 	return home
 }
 
-// dropped opens a record, or lays a photograph behind the figure.
+// dropped lays photographs behind the figure, or opens a record.
 func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
 	if len(files) == 0 {
 		return
 	}
-	path := files[0].Path()
-	switch strings.ToLower(filepath.Ext(path)) {
-	case ".jpg", ".jpeg", ".png":
-		w.places.goTo("Photograph")
-		w.places.all[w.places.chosen].(*photoPlace).addFile(path)
-	default:
-		w.leave(func() { w.Open(path) })
+	for _, f := range files {
+		switch strings.ToLower(filepath.Ext(f.Path())) {
+		case ".jpg", ".jpeg", ".png":
+			w.photographing().addFile(f.Path())
+		default:
+			w.leave(func() { w.Open(f.Path()) })
+			return
+		}
 	}
 }
 

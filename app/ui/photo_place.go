@@ -3,13 +3,9 @@ package ui
 import (
 	"path/filepath"
 	"strconv"
-	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/lang"
-	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
@@ -26,44 +22,40 @@ type photoPlace struct {
 	window *Window
 	doc    *document.Document
 	at     int // the photograph in hand, counted from 0
-	read   map[string]photo.Photo
+	of     openRecord
+	reader *easel
+	adding []string // files that are added to the record once they are read
 
-	list      *widget.Select
-	seen      *pick
-	length    *control.TextRow
-	allowance *control.TextRow
-	fade      *widget.Slider
-	trace     *widget.Check
-	notice    *widget.Label
-	proposals *widget.Label
-	apply     *widget.Button
-	one       fyne.CanvasObject // what there is to set of a photograph
-	stand     *control.PhotoStage
-	box       fyne.CanvasObject
-	room      float64 // of cloth and air outside the mount, each side, mm
+	outside float64         // what lies over the figure, each side, mm
+	ticks   map[string]bool // what a person ticked or unticked, by level
+
+	list             *control.LogList
+	add              *widget.Button
+	busy             *widget.Activity
+	notice           *widget.Label
+	find, keep       *widget.Button
+	seen             *pick
+	length, height   *lengthRow
+	fade             *widget.Slider
+	scale            *control.Fold
+	trace, clear     *widget.Button
+	hint             *widget.Label
+	cloth            *lengthRow
+	head             *widget.Label
+	changes          *control.ProposalList
+	apply            *widget.Button
+	advice, one, fit fyne.CanvasObject // what is said without a photograph, what there is to set of one, what it proposes
+	stand            *control.PhotoStage
+	box              fyne.CanvasObject
 }
 
+// mostPhotos is how many photographs are kept as they were read: some 20 MB each.
+const mostPhotos = 4
+
 func newPhotoPlace(w *Window) *photoPlace {
-	p := &photoPlace{
-		window: w, doc: w.doc, read: map[string]photo.Photo{}, stand: control.NewPhotoStage(),
-		notice: widget.NewLabel(""), proposals: widget.NewLabel(""), fade: widget.NewSlider(0, 1),
-		length: control.NewTextRow(lang.L("distance"), ""), allowance: control.NewTextRow(lang.L("cloth"), "0"),
-	}
-	p.list = widget.NewSelect(nil, func(string) { p.take(p.list.SelectedIndex()) })
-	p.list.PlaceHolder = lang.L("No photograph yet")
-	p.seen = newPick(record.Views, func(word string) {
-		p.tell(p.change(func(f *record.Photograph) { f.View = word }))
-		p.doc.Settle()
-	})
-	p.fade.Step = 0.02
-	p.fade.OnChanged = func(v float64) { p.tell(p.change(func(f *record.Photograph) { f.Fade = v })) }
-	p.fade.OnChangeEnded = func(float64) { p.doc.Settle() }
-	p.length.OnChanged, p.length.OnDone = p.setLength, p.doc.Settle
-	p.allowance.OnChanged = p.setAllowance
-	p.trace = widget.NewCheck(lang.L("Trace the silhouette"), p.stand.Trace)
-	p.apply = widget.NewButton(lang.L("Fit the figure to it"), p.fit)
-	p.stand.OnMoved, p.stand.OnTraced, p.stand.OnErased, p.stand.OnSettled = p.moved, p.traced, p.erased, p.doc.Settle
-	p.layOut()
+	p := &photoPlace{window: w, doc: w.doc, reader: newEasel(w.options.Rooms.Post, mostPhotos), ticks: map[string]bool{}}
+	p.build()
+	p.listen()
 	return p
 }
 
@@ -71,179 +63,117 @@ func (p *photoPlace) name() string             { return "Photograph" }
 func (p *photoPlace) side() fyne.CanvasObject  { return p.box }
 func (p *photoPlace) stage() fyne.CanvasObject { return p.stand }
 
-func (p *photoPlace) layOut() {
-	for _, l := range []*widget.Label{p.notice, p.proposals} {
-		l.Wrapping = fyne.TextWrapWord
-		small(l)
-	}
-	advice := widget.NewLabel(lang.L("A photograph of the garment, or of its time, taken from far away and level. Drag the two points to places whose distance you know, one straight above the other; drag the photograph to move it."))
-	advice.Wrapping = fyne.TextWrapWord
-	small(advice)
-	add := widget.NewButton(lang.L("Add…"), p.add)
-	remove := widget.NewButton(lang.L("Remove"), p.remove)
-	add.Importance, remove.Importance = widget.LowImportance, widget.LowImportance
-	fade := container.New(control.ChoiceLayout{}, control.NewName(lang.L("fade")), p.fade)
-	p.one = container.NewVBox(pickRow(lang.L("seen from"), p.seen), p.length, fade, control.NewGroup(lang.L("silhouette")), p.trace, p.allowance, p.apply, p.proposals)
-	p.box = container.NewVScroll(container.NewVBox(advice, p.list, container.NewHBox(add, remove), p.notice, p.one))
+// photographing goes to the photographs.
+func (w *Window) photographing() *photoPlace {
+	w.places.goTo("Photograph")
+	return w.places.all[w.places.chosen].(*photoPlace)
 }
 
 // photographs are those of the record.
 func (p *photoPlace) photographs() []record.Photograph { return p.doc.Record().Photographs }
 
-// inHand is the photograph that is shown; false for none.
+// inHand is the photograph that is shown, laid somewhere even where the record does not say; false for none.
 func (p *photoPlace) inHand() (record.Photograph, bool) {
 	all := p.photographs()
 	if p.at < 0 || p.at >= len(all) {
 		return record.Photograph{}, false
 	}
-	return all[p.at], true
+	f := all[p.at]
+	if _, ok := document.Placed(f); !ok {
+		shown, _ := p.developed(f)
+		p.guess(&f, shown.photo)
+	}
+	return f, true
 }
 
-func (p *photoPlace) take(i int) {
-	if i >= 0 && i != p.at {
-		p.at = i
-		p.show()
+// guess lays a photograph so that what is on it is about as high as the figure.
+func (p *photoPlace) guess(f *record.Photograph, shown photo.Photo) {
+	low, high := 0.0, 1000.0
+	if body := p.window.figure.body; !body.Empty() {
+		low, high = body.Low.Z, body.High.Z
 	}
+	w, h := float64(max(shown.Width, 10)), float64(max(shown.Height, 10))
+	f.Low, f.High = tenth(plane.Point{X: w / 2, Y: 0.9 * h}), tenth(plane.Point{X: w / 2, Y: 0.1 * h})
+	f.Length, f.At = max(100, float64(int(high-low)/10*10)), tenth(plane.Point{Y: low})
 }
 
-// show brings the place to the record and the newest plan.
-func (p *photoPlace) show() {
-	p.at = min(max(p.at, 0), max(len(p.photographs())-1, 0))
-	p.showList()
-	f, ok := p.inHand()
-	if p.one.Hide(); !ok {
-		set(p.notice, "")
-		p.stand.Draw(p.window.figure.body, view.From(view.Front, 0), control.Laid{})
-		return
+// open takes another photograph in hand.
+func (p *photoPlace) open(i int) {
+	if i != p.at {
+		p.at, p.ticks = i, map[string]bool{}
+		p.stand.Trace(false)
 	}
-	p.one.Show()
-	u := p.doc.Record().Unit
-	p.seen.show(f.View, "")
-	p.length.Say(document.Length.Format(f.Length, u))
-	p.fade.Value = f.Fade
-	p.fade.Refresh()
-	p.draw(f)
-	p.propose()
-}
-
-func (p *photoPlace) showList() {
-	var names []string
-	for i, f := range p.photographs() {
-		names = append(names, strconv.Itoa(i+1)+"  "+filepath.Base(f.File))
+	if f, ok := p.inHand(); ok {
+		p.scale.Fold(len(f.Trace) > 0) // which was scaled before
 	}
-	p.list.Options = names
-	selected := ""
-	if p.at < len(names) {
-		selected = names[p.at]
-	}
-	if p.list.Selected != selected {
-		p.list.Selected = selected
-	}
-	p.list.Refresh()
+	p.show()
 }
 
 // viewpoints are from where a photograph of each view is taken.
 var viewpoints = map[string]unit.Angle{"front": view.Front, "side": view.LeftSide, "back": view.Back}
 
-func (p *photoPlace) draw(f record.Photograph) {
-	laid := control.Laid{Fade: f.Fade, Low: f.Low, High: f.High, Trace: f.Trace}
+// show brings the place to the record and the newest plan.
+func (p *photoPlace) show() {
+	if now := opened(p.doc); now != p.of {
+		p.of = now
+		p.open(0)
+		return
+	}
+	p.at = max(0, min(p.at, len(p.photographs())-1))
+	p.showList()
+	f, ok := p.inHand()
+	pl, _ := p.doc.Plan()
+	var marks []control.Mark
+	for _, l := range pl.Levels {
+		marks = append(marks, control.Mark{Name: l.Name, Height: l.Height})
+	}
+	p.stand.Figure(p.window.figure.body, view.From(viewpoints[f.View], 0), marks, rules[p.doc.Record().Unit])
+	visible(p.one, ok)
+	visible(p.advice, !ok)
+	if !ok {
+		p.showState(developed{}, false)
+		p.stand.Lay(control.Laid{})
+		return
+	}
+	p.showOne(f)
+}
+
+// showList lists the photographs.
+func (p *photoPlace) showList() {
+	var names []string
+	for i, f := range p.photographs() {
+		names = append(names, strconv.Itoa(i+1)+"  "+filepath.Base(filepath.FromSlash(f.File))+" · "+lang.L(f.View))
+	}
+	p.list.Fill(names, p.at)
+}
+
+// showOne shows the photograph in hand and what can be set of it.
+func (p *photoPlace) showOne(f record.Photograph) {
+	r := p.doc.Record()
+	shown, read := p.developed(f)
+	p.showState(shown, read)
+	p.seen.show(f.View, "")
+	p.length.show(f.Length, r.Unit)
+	p.height.show(f.At.Y, r.Unit)
+	p.cloth.show(p.outside, r.Unit)
+	if p.fade.Value != f.Fade {
+		p.fade.Value = f.Fade
+		p.fade.Refresh()
+	}
+	all, err := p.proposals(f)
+	laid := control.Laid{
+		Sizes: shown.photo.Sizes, Shrunk: shown.photo.Shrunk, Fade: f.Fade, Low: f.Low, High: f.High, Trace: f.Trace,
+		Apart: length(&f.Length, r.Unit) + " " + r.Unit,
+	}
 	if placed, ok := document.Placed(f); ok {
-		laid.View, laid.Pixel = placed.View, placed.Pixel
+		laid.Placing = placed
 	}
-	if picture, ok := p.read[p.path(f)]; ok {
-		laid.Image, laid.Shrunk = picture.Sizes[0], picture.Shrunk
-		set(p.notice, "")
-		if f.SHA256 != "" && f.SHA256 != picture.SHA256 {
-			set(p.notice, lang.L("The file is not the one that was traced: its contents have changed."))
+	for _, x := range all {
+		if p.stand.Tracing() {
+			break // one would not see the outline for the lines
 		}
-	} else {
-		p.load(f)
+		laid.Widths = append(laid.Widths, control.Width{Height: x.Height, Left: x.Left, Right: x.Right})
 	}
-	p.stand.Draw(p.window.figure.body, view.From(viewpoints[f.View], 0), laid)
-}
-
-// path is where the file lies: beside the record, where its name is relative.
-func (p *photoPlace) path(f record.Photograph) string {
-	if filepath.IsAbs(f.File) || p.doc.Path() == "" {
-		return f.File
-	}
-	return filepath.Join(filepath.Dir(p.doc.Path()), filepath.FromSlash(f.File))
-}
-
-// load reads the file beside the main thread.
-func (p *photoPlace) load(f record.Photograph) {
-	path := p.path(f)
-	set(p.notice, lang.L("Reading the photograph…"))
-	p.reading(path, func(photo.Photo) { p.show() })
-}
-
-// reading reads a file once, and goes on with it where it could be read.
-func (p *photoPlace) reading(path string, then func(photo.Photo)) {
-	post := p.window.options.Rooms.Post
-	go func() {
-		read, err := photo.Open(path)
-		post(func() {
-			if err != nil {
-				set(p.notice, err.Error())
-				return
-			}
-			p.read[path] = read
-			then(read)
-		})
-	}()
-}
-
-func (p *photoPlace) add() {
-	d := dialog.NewFileOpen(func(f fyne.URIReadCloser, err error) {
-		if err != nil {
-			p.window.failed(err)
-		}
-		if f == nil || err != nil {
-			return
-		}
-		_ = f.Close() // it is read by its path
-		p.addFile(f.URI().Path())
-	}, p.window.win)
-	d.SetFilter(storage.NewExtensionFileFilter([]string{".jpg", ".jpeg", ".png", ".JPG", ".JPEG", ".PNG"}))
-	p.window.showFiles(d)
-}
-
-// addFile lays a file behind the front of the figure, as high as that.
-func (p *photoPlace) addFile(path string) {
-	set(p.notice, lang.L("Reading the photograph…"))
-	p.reading(path, func(read photo.Photo) {
-		body := p.window.figure.body
-		w, h := float64(read.Width), float64(read.Height)
-		f := record.Photograph{
-			View: "front", File: p.relative(path), SHA256: read.SHA256, Fade: 0.3,
-			Low: plane.Point{X: w / 2, Y: 0.9 * h}, High: plane.Point{X: w / 2, Y: 0.1 * h},
-			Length: max(body.High.Z-body.Low.Z, 100), At: plane.Point{Y: body.Low.Z},
-		}
-		if err := p.doc.AddPhotograph(f); err != nil {
-			p.window.failed(err)
-			return
-		}
-		p.at = len(p.photographs()) - 1
-		p.show()
-	})
-}
-
-// relative is a path as the record keeps it: from its own folder where the file lies in that.
-func (p *photoPlace) relative(path string) string {
-	if p.doc.Path() == "" {
-		return path
-	}
-	short, err := filepath.Rel(filepath.Dir(p.doc.Path()), path)
-	if err != nil || strings.HasPrefix(short, "..") {
-		return path
-	}
-	return filepath.ToSlash(short)
-}
-
-func (p *photoPlace) remove() {
-	if _, ok := p.inHand(); ok {
-		if err := p.doc.RemovePhotograph(p.at); err != nil {
-			p.window.failed(err)
-		}
-	}
+	p.stand.Lay(laid)
+	p.showTrace(f, all, err)
 }

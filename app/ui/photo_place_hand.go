@@ -1,20 +1,17 @@
 package ui
 
 import (
-	"errors"
-	"fmt"
-	"maps"
 	"math"
-	"strings"
+	"slices"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/lang"
+	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
 	"understructure/app/record"
 	"understructure/app/ui/control"
-	"understructure/geometry/measure"
 	"understructure/geometry/plane"
-	"understructure/geometry/trace"
 )
 
 // change changes the photograph in hand; until it is settled that is one step.
@@ -28,171 +25,99 @@ func (p *photoPlace) change(do func(*record.Photograph)) error {
 	return p.doc.ChangePhotograph(p.at, f)
 }
 
+// step changes the photograph in hand in a step of its own.
+func (p *photoPlace) step(do func(*record.Photograph)) {
+	p.doc.Settle()
+	p.tell(p.change(do))
+	p.doc.Settle()
+}
+
 func (p *photoPlace) tell(err error) {
 	if err != nil {
-		set(p.notice, err.Error())
+		p.window.failed(err)
 	}
 }
 
-// errLength says what a length between two points may be.
-var errLength = errors.New("give the distance between the two points")
-
-func (p *photoPlace) setLength(text string) error {
-	v, err := document.Length.Parse(text, p.doc.Record().Unit)
-	if err != nil {
-		return err
-	}
-	if v == nil || *v <= 0 {
-		return errLength
-	}
-	return p.change(func(f *record.Photograph) { f.Length = *v })
+// tenth keeps no more of a point than the eye can tell, so that records stay short.
+func tenth(p plane.Point) plane.Point {
+	return plane.Point{X: math.Round(10*p.X) / 10, Y: math.Round(10*p.Y) / 10}
 }
 
-func (p *photoPlace) setAllowance(text string) error {
-	v, err := document.Length.Parse(text, p.doc.Record().Unit)
-	if err != nil {
-		return err
-	}
-	if p.room = 0; v != nil {
-		p.room = max(*v, 0)
-	}
-	p.propose()
-	return nil
+// shift moves the photograph behind the figure. It is kept to a thousandth, of which many make a pixel.
+func (p *photoPlace) shift(by plane.Point) {
+	p.tell(p.change(func(f *record.Photograph) { f.At = tenth(f.At.Add(by).Mul(100)).Mul(0.01) }))
 }
 
-// moved moves what is held: the photograph, one of its two points, or a point of the trace.
-func (p *photoPlace) moved(g control.Grip, by plane.Point) {
+// put puts a point on another pixel. Where it is the lower of the two that scale the photograph, it stays where it
+// is seen, and the photograph turns and grows about it; where it is the higher, about the lower.
+func (p *photoPlace) put(g control.Grip, pixel plane.Point) {
 	f, _ := p.inHand()
 	placed, ok := document.Placed(f)
 	if !ok {
 		return
 	}
-	onto := func(pixel plane.Point) plane.Point { return placed.Pixel(placed.View(pixel).Add(by)) }
+	pixel = tenth(pixel)
 	p.tell(p.change(func(f *record.Photograph) {
-		switch {
-		case g == control.GripWhole:
-			f.At = f.At.Add(by)
-		case g == control.GripLow: // the photograph stays, and with it the place of the point in the view
-			f.At = f.At.Add(by)
-			f.Low = onto(f.Low)
-		case g == control.GripHigh:
-			f.High = onto(f.High)
-		case int(g-control.GripTrace) < len(f.Trace):
-			f.Trace[g-control.GripTrace] = onto(f.Trace[g-control.GripTrace])
+		switch i := int(g - control.GripTrace); {
+		case g == control.GripLow && pixel != f.High:
+			f.Low, f.At = pixel, tenth(placed.View(pixel))
+		case g == control.GripHigh && pixel != f.Low:
+			f.High = pixel
+		case i >= 0 && i < len(f.Trace):
+			f.Trace[i] = pixel
 		}
 	}))
 }
 
-func (p *photoPlace) traced(at plane.Point) {
-	f, _ := p.inHand()
-	if placed, ok := document.Placed(f); ok {
-		p.tell(p.change(func(f *record.Photograph) { f.Trace = append(f.Trace, placed.Pixel(at)) }))
-		p.doc.Settle()
-	}
+// traced adds a point to the trace.
+func (p *photoPlace) traced(pixel plane.Point) {
+	p.tell(p.change(func(f *record.Photograph) { f.Trace = append(f.Trace, tenth(pixel)) }))
 }
 
-func (p *photoPlace) erased() {
+// erased takes a point out of it.
+func (p *photoPlace) erased(i int) {
 	p.tell(p.change(func(f *record.Photograph) {
-		if n := len(f.Trace); n > 0 {
-			f.Trace = f.Trace[:n-1]
+		if i < len(f.Trace) {
+			f.Trace = slices.Delete(f.Trace, i, i+1)
 		}
 	}))
-	p.doc.Settle()
 }
 
-// proposal is a breadth or a depth that the silhouette has and the figure has not.
-type proposal struct {
-	level    measure.Level
-	what     string // "breadth" or "depth"
-	now      float64
-	then     float64
-	measured bool // a tape says otherwise, and is left
-}
+// clearTrace takes the whole trace away.
+func (p *photoPlace) clearTrace() { p.step(func(f *record.Photograph) { f.Trace = nil }) }
 
-// acrossWords are what a photograph from each side shows.
-var acrossWords = map[string]string{"front": "breadth", "back": "breadth", "side": "depth"}
-
-// proposed compares the silhouette with the figure, level by level.
-func (p *photoPlace) proposed() []proposal {
-	f, ok := p.inHand()
-	placed, lies := document.Placed(f)
-	if !ok || !lies || len(f.Trace) < 3 {
-		return nil
-	}
-	var line []plane.Point
-	for _, q := range f.Trace {
-		line = append(line, placed.View(q))
-	}
-	now, err := p.window.options.Figure(p.doc.Record())
-	if err != nil {
-		return nil
-	}
-	pl, _ := p.doc.Plan()
-	var out []proposal
-	for _, l := range now.Levels {
-		left, right, ok := trace.Extent(line, l.Height+pl.StandHeight)
-		if !ok {
-			continue
-		}
-		at := l.Section.Reading(l.Seam)
-		x := proposal{level: l.Name, what: acrossWords[f.View], now: at.Breadth, then: right - left - 2*p.room}
-		if x.what == "depth" {
-			x.now = at.Depth
-		}
-		_, x.measured = p.doc.Record().Garment.Bodice[measure.Key(strings.ReplaceAll(string(l.Name), " ", "_")+"_"+x.what)]
-		out = append(out, x)
-	}
-	return out
-}
-
-// propose says what fitting the figure to the silhouette would change.
-func (p *photoPlace) propose() {
-	all, u := p.proposed(), p.doc.Record().Unit
-	var lines []string
-	for _, x := range all {
-		text := fmt.Sprintf("%s: %s → %s %s", lang.L(string(x.level)), length(&x.now, u), length(&x.then, u), u)
-		if x.measured {
-			text += " – " + lang.L("measured, stays")
-		}
-		lines = append(lines, text)
-	}
-	if len(all) == 0 {
-		lines = []string{lang.L("Tick the box and click along the outline, up one side and down the other. Backspace takes the last point away.")}
-	} else {
-		lines = append([]string{control.Sentence(lang.L(all[0].what))}, lines...)
-	}
-	set(p.proposals, strings.Join(lines, "\n"))
-	if p.apply.Disable(); len(all) > 0 {
-		p.apply.Enable()
-	}
-}
-
-// fit shapes every level that no tape speaks for like the silhouette, as one step. The girths stay; what they
-// do not allow is left at the nearest that they do.
-func (p *photoPlace) fit() {
-	r := p.doc.Record()
-	now, err := p.window.options.Figure(r)
-	if err != nil {
-		p.window.failed(err)
+// turnTrace begins or ends the tracing. The keys go to the stage.
+func (p *photoPlace) turnTrace() {
+	if p.stand.Tracing() {
+		p.endTrace()
 		return
 	}
-	shape := maps.Clone(r.Mount.Shape)
-	if shape == nil {
-		shape = measure.Shape{}
+	p.stand.Trace(true)
+	if c := fyne.CurrentApp().Driver().CanvasForObject(p.stand); c != nil {
+		c.Focus(p.stand)
 	}
-	for _, x := range p.proposed() {
-		if x.measured || math.Abs(x.then-x.now) < 1 {
-			continue
-		}
-		a := shape[x.level]
-		limits := now.Limits(x.level, a)
-		if x.what == "depth" {
-			a.Depth = number(limits.Depth.Clamp(x.then))
-		} else {
-			a.Breadth = number(limits.Breadth.Clamp(x.then))
-		}
-		shape[x.level] = a
+	p.show()
+}
+
+// endTrace makes room for what the silhouette proposes: the photograph has been scaled before it was traced.
+func (p *photoPlace) endTrace() {
+	p.stand.Trace(false)
+	p.scale.Fold(true)
+	p.show()
+}
+
+// showTraceState says what a click does, and what the buttons would.
+func (p *photoPlace) showTraceState(f record.Photograph, text string) {
+	label, importance := lang.L("Trace"), widget.MediumImportance
+	if p.stand.Tracing() {
+		label, importance = lang.L("End the trace"), widget.HighImportance
+		text = lang.L("Click along the outline, up one side and down the other. Backspace takes the last point away; Enter, or a second click on the last point, ends. The wheel goes nearer.")
 	}
-	r.Mount.Shape = shape
-	p.doc.Change("silhouette of the photograph", r)
+	if p.trace.Text != label {
+		p.trace.Importance = importance
+		p.trace.SetText(label)
+	}
+	visible(p.clear, len(f.Trace) > 0)
+	set(p.hint, text)
+	visible(p.hint, text != "")
 }

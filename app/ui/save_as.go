@@ -62,7 +62,11 @@ func (s *saving) chosen(yes bool) {
 }
 
 func (s *saving) save(path string) {
+	moved := s.w.carry(path)
 	if err := s.w.doc.SaveAs(path); err != nil {
+		if moved {
+			s.w.doc.Undo()
+		}
 		s.w.failed(err)
 		return
 	}

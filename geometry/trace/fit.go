@@ -32,6 +32,8 @@ type Proposal struct {
 	Level  measure.Level
 	What   What
 	Height float64 // of the level above the floor
+	Left   float64 // where the silhouette crosses the level, in the view
+	Right  float64
 	From   float64 // as the figure is
 	Traced float64 // as the silhouette is, less the cloth outside
 	To     float64 // as near to that as the tape round the level allows; From where it was taken
@@ -60,7 +62,7 @@ func (f Figure) Propose(line []plane.Point, what What, outside float64) []Propos
 			continue
 		}
 		from, room := f.now(l, what)
-		p := Proposal{Level: l.Name, What: what, Height: height, From: from, Traced: traced, To: room.Clamp(traced)}
+		p := Proposal{Level: l.Name, What: what, Height: height, Left: left, Right: right, From: from, Traced: traced, To: room.Clamp(traced)}
 		if _, p.Taken = f.Taken[keys[l.Name][what]]; p.Taken {
 			p.To = from
 		}

@@ -11,10 +11,10 @@ import (
 	"understructure/geometry/plane"
 )
 
-// smooth is over how much height a traced line is averaged, mm to either side. A hand trembles by about a
-// millimetre (from memory); a straight flank stays exactly what it is, and a waist as round as a ball of 100 mm
-// is read 0.1 mm too broad.
-const smooth = 6.0
+// smooth is over how much height a traced line is smoothed, mm to either side: a hand trembles by about a
+// millimetre (from memory). A parabola is laid through what lies there, so that a straight flank stays exactly
+// what it is, and a tight waist is not filled up.
+const smooth, steps = 12.0, 6
 
 // meeting is how near to each other the ends of a line lie that was meant to be closed, mm.
 const meeting = 15.0
@@ -24,22 +24,36 @@ const meeting = 15.0
 // the height twice. The line may be closed, or open: up one side and down the other, over the top or through the
 // air between. Lines in between, such as a way from one side to the other, do no harm.
 func Extent(line []plane.Point, height float64) (left, right float64, ok bool) {
-	left, right, ok = crossed(line, height)
-	if !ok {
-		return 0, 0, false
-	}
-	const steps = 5
-	n := 1.0
-	for k := 1; k <= steps; k++ { // as far below as above, which keeps straight lines as they are
+	var lefts, rights []float64 // below and above the height, summed; at first the height itself, twice
+	for k := 0; k <= steps; k++ {
 		d := smooth * float64(k) / steps
 		l0, r0, below := crossed(line, height-d)
 		l1, r1, above := crossed(line, height+d)
 		if !below || !above {
 			break
 		}
-		left, right, n = left+l0+l1, right+r0+r1, n+2
+		lefts, rights = append(lefts, l0+l1), append(rights, r0+r1)
 	}
-	return left / n, right / n, true
+	if len(lefts) == 0 {
+		return 0, 0, false
+	}
+	return middle(lefts), middle(rights), true
+}
+
+// middle is the value in the middle of the parabola nearest to 2m+1 values in a row, given as the sums of those as far
+// before as behind (A. Savitzky and M. Golay, Smoothing and Differentiation of Data by Simplified Least Squares
+// Procedures, Analytical Chemistry 36, 1964).
+func middle(pairs []float64) float64 {
+	m := float64(len(pairs) - 1)
+	sum, weight := 0.0, 0.0
+	for k, pair := range pairs {
+		w := 3*m*m + 3*m - 1 - 5*float64(k*k)
+		if k == 0 { // the middle is its own pair
+			w /= 2
+		}
+		sum, weight = sum+w*pair, weight+2*w
+	}
+	return sum / weight
 }
 
 // crossed is where the line crosses a height farthest to the left and to the right.
