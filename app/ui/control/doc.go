@@ -50,9 +50,6 @@ func ring(x, y float32) *canvas.Circle {
 	return c
 }
 
-// turntableAir is the room round a figure that stands alone, in the toolkit's units.
-const turntableAir = 18
-
 // Sentence begins with a capital.
 func Sentence(s string) string {
 	r, n := utf8.DecodeRuneInString(s)
