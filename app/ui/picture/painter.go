@@ -82,6 +82,7 @@ func (p *Painter) Figure(img *image.RGBA, b *Body, s Scene) {
 	p.pen.on(img)
 	width := s.Frame.lineWidth()
 	if s.Lines {
+		width = min(width, fineLine)
 		p.contours(b, Built, s, s.Palette.Wanted, width, 0)
 	}
 	if b.layers == nil { // at a stage, its colours tell
@@ -97,6 +98,9 @@ func (p *Painter) Figure(img *image.RGBA, b *Body, s Scene) {
 // A line is a little wider than a millimetre, and never too fine to see. In a large picture, where a millimetre
 // is more than boldLine pixels, it grows only with the root of the scale: it is to be looked at, not read from afar.
 const boldLine = 1.4
+
+// fineLine is as wide as a line becomes over something else, such as a photograph, that is looked at from very near.
+const fineLine = 2
 
 // lineWidth is how wide a line is, in pixels.
 func (f Frame) lineWidth() float64 {
