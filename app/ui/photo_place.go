@@ -2,6 +2,7 @@ package ui
 
 import (
 	"path/filepath"
+	"reflect"
 	"strconv"
 
 	"fyne.io/fyne/v2"
@@ -23,6 +24,7 @@ type photoPlace struct {
 	doc    *document.Document
 	at     int // the photograph in hand, counted from 0
 	of     openRecord
+	from   record.Record // as it was shown last
 	reader *easel
 	adding []string // files that are added to the record once they are read
 
@@ -97,16 +99,31 @@ func (p *photoPlace) guess(f *record.Photograph, shown photo.Photo) {
 	f.Length, f.At = max(100, float64(int(high-low)/10*10)), tenth(plane.Point{Y: low})
 }
 
-// open takes another photograph in hand.
+// open shows another photograph.
 func (p *photoPlace) open(i int) {
-	if i != p.at {
-		p.at, p.ticks = i, map[string]bool{}
-		p.stand.Trace(false)
-	}
+	p.hold(i)
+	p.show()
+}
+
+// hold takes a photograph in hand.
+func (p *photoPlace) hold(i int) {
+	p.at, p.ticks = i, map[string]bool{}
+	p.stand.Trace(false)
 	if f, ok := p.inHand(); ok {
 		p.scale.Fold(len(f.Trace) > 0) // which was scaled before
 	}
-	p.show()
+}
+
+// follow lets go of what belongs to a record that is no longer open. A record that was merely saved under another
+// name is the same.
+func (p *photoPlace) follow() {
+	now, r := opened(p.doc), p.doc.Record()
+	other := now != p.of && !reflect.DeepEqual(r, p.from)
+	p.of, p.from = now, r
+	if other {
+		p.adding = nil
+		p.hold(0)
+	}
 }
 
 // viewpoints are from where a photograph of each view is taken.
@@ -114,11 +131,7 @@ var viewpoints = map[string]unit.Angle{"front": view.Front, "side": view.LeftSid
 
 // show brings the place to the record and the newest plan.
 func (p *photoPlace) show() {
-	if now := opened(p.doc); now != p.of {
-		p.of = now
-		p.open(0)
-		return
-	}
+	p.follow()
 	p.at = max(0, min(p.at, len(p.photographs())-1))
 	p.showList()
 	f, ok := p.inHand()

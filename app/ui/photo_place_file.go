@@ -1,7 +1,9 @@
 package ui
 
 import (
+	"errors"
 	"image"
+	"io/fs"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -39,6 +41,7 @@ func (p *photoPlace) read(path string) (developed, bool) {
 
 // arrived follows a file that was read: those that are to be added are, in the order in which they were named.
 func (p *photoPlace) arrived() {
+	p.follow()
 	for len(p.adding) > 0 {
 		read, ok := p.read(p.adding[0])
 		if !ok {
@@ -82,14 +85,13 @@ func (p *photoPlace) added(path string, read developed) {
 func (p *photoPlace) showState(s developed, read bool) {
 	f, ok := p.inHand()
 	busy := len(p.adding) > 0 || ok && !read
-	visible(p.busy, busy)
-	if p.busy.Stop(); busy {
-		p.busy.Start()
-	}
+	work(p.busy, busy)
 	text, changed := "", ok && read && s.err == nil && f.SHA256 != "" && f.SHA256 != s.photo.SHA256
 	switch {
 	case ok && !read:
 		text = lang.L("Reading {{.Name}} …", map[string]any{"Name": filepath.Base(p.path(f))})
+	case ok && errors.Is(s.err, fs.ErrNotExist):
+		text = lang.L("{{.File}} is not there.", map[string]any{"File": p.path(f)})
 	case ok && s.err != nil:
 		text = s.err.Error()
 	case changed:

@@ -366,13 +366,26 @@ func TestPathsFollowTheRecord(t *testing.T) {
 				t.Error(err)
 			}
 		}
-		if b.doc.Dirty() {
-			t.Errorf("%s is not saved as it is", c.to)
+		if b.doc.Dirty() || p.at != 1 {
+			t.Errorf("%s: not saved as it is, %v, or photograph %d in hand", c.to, b.doc.Dirty(), p.at)
 		}
 	}
 	save.save(filepath.Join(dir, "none", "record.json")) // cannot be
 	if f := p.photographs()[0].File; f != "dress/photos/front.png" {
 		t.Errorf("after a refused save the file is %q", f)
+	}
+}
+
+// A file that is still being read when another record is opened is not added to that.
+func TestWhatComesTooLateIsDropped(t *testing.T) {
+	b, p := photographed(t)
+	file := pillarPhoto(t, filepath.Join(t.TempDir(), "late.png"))
+	p.addFile(file)
+	b.start(Demo{"another", dress()})
+	b.until("the file", func() bool { _, read := p.read(file); return read })
+	b.settle()
+	if n := len(p.photographs()); n > 0 || p.one.Visible() {
+		t.Errorf("the other record has %d photographs", n)
 	}
 }
 

@@ -73,7 +73,7 @@ func (c *sheetsColumn) show() {
 	r := s.doc.Record()
 	c.paper.show(r, sayings(s.doc).words["mount.paper"])
 	busy := s.laying.busy || s.doc.Busy() && !s.current()
-	c.work(busy)
+	work(c.activity, busy)
 	visible(c.stop, s.laying.busy)
 	visible(c.again, !busy && !s.current() && s.whole != nil && s.laid.err == nil && s.of != nil && !s.stale())
 	set(c.state, c.says(busy))
@@ -119,16 +119,17 @@ func (c *sheetsColumn) paperName() string {
 	return stock.Paper.Name
 }
 
-func (c *sheetsColumn) work(busy bool) {
-	if busy == c.activity.Visible() {
+// work shows whether something is on its way.
+func work(a *widget.Activity, busy bool) {
+	if busy == a.Visible() {
 		return
 	}
-	visible(c.activity, busy)
+	visible(a, busy)
 	if busy {
-		c.activity.Start()
+		a.Start()
 		return
 	}
-	c.activity.Stop()
+	a.Stop()
 }
 
 // turnTo shows what is on a page.

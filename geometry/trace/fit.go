@@ -40,8 +40,8 @@ type Proposal struct {
 	Taken  bool    // callipers took it: it stays
 }
 
-// slightest is a change that nobody sees, mm.
-const slightest = 0.5
+// slightest is the least change that a traced line can tell of, mm: a hand trembles by as much.
+const slightest = 1.0
 
 // Changes reports whether the figure would change.
 func (p Proposal) Changes() bool { return math.Abs(p.To-p.From) >= slightest }
