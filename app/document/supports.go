@@ -10,7 +10,7 @@ import (
 // SkirtSupportFields lists the numbers of what holds the skirt.
 func SkirtSupportFields(record.Record) []Field {
 	field := func(key, label, where string, l record.Limit, at func(*record.SkirtMount) **float64) Field {
-		return choice("mount.skirt."+key, label, "support", where, l, func(r *record.Record) slot { return inPointer{at(&r.Mount.Skirt)} })
+		return choice("mount.skirt."+key, label, "sizes", where, l, func(r *record.Record) slot { return inPointer{at(&r.Mount.Skirt)} })
 	}
 	steels := field("steels", "steels", "Of a hooped petticoat, the one in its hem among them.", record.SteelsLimit, func(m *record.SkirtMount) **float64 { return &m.Steels })
 	steels.Kind, steels.allow = Count, wholeNumber
@@ -26,7 +26,7 @@ func SkirtSupportFields(record.Record) []Field {
 
 // SleeveSupportFields lists the numbers of what fills the sleeves, and of loose pads.
 func SleeveSupportFields(record.Record) []Field {
-	bend := choice("mount.sleeves.bend_deg", "elbow bend", "support", "How far the elbow of a soft arm is bent.", record.BendLimit,
+	bend := choice("mount.sleeves.bend_deg", "elbow bend", "sizes", "How far the elbow of a soft arm is bent.", record.BendLimit,
 		func(r *record.Record) slot { return inPointer{&r.Mount.Sleeves.BendDeg} })
 	bend.Kind = Slope
 	pad := func(key, label, where string, at func(*record.Pads) *record.Pad) Field {

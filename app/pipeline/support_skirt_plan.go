@@ -25,7 +25,7 @@ func (j *job) skirtPlan() *plan.Skirt {
 	}
 	out := &plan.Skirt{
 		Hold: h.stock.Hold, FloorGap: h.stock.Gap, Trained: h.Trained, Silhouette: h.silhouette(string(skirt.Worn(j.record.Object.Wearer))),
-		Hem: h.hem(), Supports: []string{}, MassKg: h.support.MassKg, Hoops: h.hoops(j.waist), Practices: []plan.Practice{},
+		Hem: h.hem(), Supports: []string{}, MassKg: h.support.MassKg, Cautions: orEmpty(h.support.Cautions), Hoops: h.hoops(j.waist), Practices: []plan.Practice{},
 	}
 	for _, k := range h.hold {
 		out.Supports = append(out.Supports, string(k))
@@ -63,10 +63,11 @@ func (h *hung) outlines(out *plan.Skirt, waist float64) {
 	slices.Sort(fixed)
 	zs := surface.Rows(h.Lowest(), 0, skirtGap, fixed...)
 	outside := h.Surface(zs...)
+	frame := draped(h.support.Frame, shape)
 	for i, z := range zs {
 		out.Heights = append(out.Heights, z+waist)
 		out.Garment = append(out.Garment, coarse(&outside.R[i]))
-		out.Support = append(out.Support, withFrame(clothAt(shape, z), h.support.Frame, z))
+		out.Support = append(out.Support, withFrame(clothAt(shape, z), frame, z))
 	}
 }
 
@@ -89,22 +90,29 @@ func clothAt(p skirt.Petticoat, z float64) plane.Ring {
 	return nil
 }
 
-// withFrame is an outline and round it the cloth of a bustle frame at that height, which begins where it is gathered, at the waist.
+// draped is a bustle frame with the cloth over it: gathered at the waist, and from the lowest half hoop down to the petticoat's hem.
+func draped(frame []skirt.HalfHoop, p skirt.Petticoat) []skirt.HalfHoop {
+	if len(frame) == 0 || len(p) == 0 {
+		return nil
+	}
+	at := func(line skirt.Hoop) skirt.HalfHoop { // hardly a curve, on its back
+		const flat = 1.0 // mm
+		return skirt.HalfHoop{Height: line.Height, Strap: 2 * flat, Rise: flat, Back: line.Oval.Back - flat}
+	}
+	return append(append([]skirt.HalfHoop{at(p[0])}, frame...), at(p.Hem()))
+}
+
+// withFrame is an outline and round it the cloth over a bustle frame at that height.
 func withFrame(r plane.Ring, frame []skirt.HalfHoop, z float64) plane.Ring {
 	const steps = 48
-	if len(r) == 0 || len(frame) == 0 || z >= 0 || z < frame[len(frame)-1].Height {
-		return r
-	}
-	above := frame[0]
-	above.Height, above.Rise = 0, 1
-	for _, below := range frame {
-		if z >= below.Height {
+	for i := 1; i < len(frame); i++ {
+		above, below := frame[i-1], frame[i]
+		if len(r) > 0 && z < above.Height && z >= below.Height {
 			t := (above.Height - z) / (above.Height - below.Height)
 			mix := func(a, b float64) float64 { return a + (b-a)*t }
 			hoop := skirt.HalfHoop{Height: z, Strap: mix(above.Strap, below.Strap), Rise: mix(above.Rise, below.Rise), Back: mix(above.Back, below.Back)}
 			return append(r, plane.Ring(hoop.Curve(steps)).Map(rounded)...).Hull()
 		}
-		above = below
 	}
 	return r
 }

@@ -110,7 +110,7 @@ func (j *job) sleevesPlan() *plan.Sleeves {
 	}
 	out := &plan.Sleeves{
 		Support: f.stock.Support, BendDeg: f.stock.BendDeg, Length: f.Length, Under: f.Under, Armscye: f.Armscye,
-		MassKg: f.support.MassKg, Frills: []plan.Frill{},
+		MassKg: f.support.MassKg, Cautions: orEmpty(f.support.Cautions), Frills: []plan.Frill{},
 	}
 	fixed := []float64{0}
 	if f.Bends() {

@@ -21,6 +21,7 @@ type Skirt struct {
 	Hoops      []Hoop       `json:"hoops"`  // of the petticoat, from the waist down
 	Supports   []string     `json:"supports"`
 	MassKg     float64      `json:"mass_kg"` // of the support
+	Cautions   []string     `json:"cautions"`
 }
 
 // SkirtGirth compares the garment with its support at one depth of the cloth.
@@ -97,15 +98,16 @@ type Hoop struct {
 // Sleeves are the inside of a pair of sleeves, and what holds them. Places are counted down from the bottom of
 // the armhole: the shoulder seam lies above it, at a negative one.
 type Sleeves struct {
-	Support string        `json:"support"` // "arm", "tube", "puff" or "none"
-	BendDeg float64       `json:"bend_deg"`
-	Length  float64       `json:"length"`
-	Under   float64       `json:"under_length"`
-	Armscye float64       `json:"armscye"`
-	Elbow   *float64      `json:"elbow"`  // its place; nil where the sleeve ends above it
-	Places  []SleevePlace `json:"places"` // from the shoulder seam down
-	Frills  []Frill       `json:"frills"`
-	MassKg  float64       `json:"mass_kg"` // of both supports
+	Support  string        `json:"support"` // "arm", "tube", "puff" or "none"
+	BendDeg  float64       `json:"bend_deg"`
+	Length   float64       `json:"length"`
+	Under    float64       `json:"under_length"`
+	Armscye  float64       `json:"armscye"`
+	Elbow    *float64      `json:"elbow"`  // its place; nil where the sleeve ends above it
+	Places   []SleevePlace `json:"places"` // from the shoulder seam down
+	Frills   []Frill       `json:"frills"`
+	MassKg   float64       `json:"mass_kg"` // of both supports
+	Cautions []string      `json:"cautions"`
 }
 
 // SleevePlace compares sleeve and support at one place.

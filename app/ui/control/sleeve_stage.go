@@ -1,0 +1,179 @@
+package control
+
+import (
+	"image"
+	"math"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/ui/look"
+	"understructure/app/ui/picture"
+	"understructure/geometry/unit"
+	"understructure/geometry/view"
+)
+
+// SleeveRow is a place of a sleeve to be named: millimetres below the bottom of the armhole, and what is said of it.
+type SleeveRow struct {
+	At      float64
+	Name    string
+	Numbers []string
+	Strong  bool // something is to be seen here
+}
+
+// SleeveFrill is a strip of net round the arm: where, and from which radius to which it stands, millimetres.
+type SleeveFrill struct{ At, From, To float64 }
+
+// SleevePicture is a sleeve over what fills it.
+type SleevePicture struct {
+	Body    *picture.Body // heights are the places, turned round
+	Heads   []string      // over the numbers of the rows
+	Rows    []SleeveRow
+	Frills  []SleeveFrill
+	Caption string
+}
+
+// SleeveStage shows a sleeve drawn straight over what fills it, the shoulder above, and beside it a table of girths.
+type SleeveStage struct {
+	widget.BaseWidget
+	shown   SleevePicture
+	painter picture.Painter
+	raster  *canvas.Raster
+	layer   *fyne.Container
+}
+
+// NewSleeveStage returns an empty one.
+func NewSleeveStage() *SleeveStage {
+	s := &SleeveStage{shown: SleevePicture{Body: new(picture.Body)}, layer: container.NewWithoutLayout()}
+	s.raster = canvas.NewRaster(s.paint)
+	s.ExtendBaseWidget(s)
+	return s
+}
+
+// Draw shows another sleeve.
+func (s *SleeveStage) Draw(p SleevePicture) {
+	s.shown = p
+	s.Refresh()
+}
+
+// Row returns the row of a name, and whether there is one.
+func (s *SleeveStage) Row(name string) (SleeveRow, bool) {
+	for _, r := range s.shown.Rows {
+		if r.Name == name {
+			return r, true
+		}
+	}
+	return SleeveRow{}, false
+}
+
+// Measures within a sleeve's stage, in the toolkit's units.
+const (
+	sleeveMargin = 30
+	sleeveName   = 120
+	sleeveColumn = 92
+	sleeveLead   = 36
+)
+
+// arrange is where the sleeve lies, and where its table begins.
+func (s *SleeveStage) arrange(size fyne.Size) (f picture.Frame, table float32) {
+	lo, hi := s.shown.Body.Low, s.shown.Body.High
+	side := float64(s.tableWidth() + sleeveLead)
+	wide, tall := math.Max(hi.X-lo.X, 1), math.Max(hi.Z-lo.Z, 1)
+	room := float64(size.Width) - side - 2*sleeveMargin
+	scale := max(0.02, min(room/wide, float64(size.Height-2*sleeveMargin)/tall))
+	left := (float64(size.Width) - side - wide*scale) / 2
+	f = picture.Frame{Scale: scale, X: left + hi.X*scale, Y: float64(size.Height)/2 + (hi.Z+lo.Z)/2*scale}
+	return f, float32(left+wide*scale) + sleeveLead
+}
+
+func (s *SleeveStage) tableWidth() float32 {
+	return sleeveName + sleeveColumn*float32(len(s.shown.Heads))
+}
+
+func (s *SleeveStage) paint(w, h int) image.Image {
+	img := s.painter.Sheet(w, h)
+	if s.shown.Body.Empty() || s.Size().Width == 0 {
+		return img
+	}
+	pixels := float64(w) / float64(s.Size().Width)
+	f, _ := s.arrange(s.Size())
+	s.painter.Figure(img, s.shown.Body, picture.Scene{Camera: view.From(unit.Angle(view.Front), 0), Frame: grown(f, pixels), Palette: look.Palette()})
+	return img
+}
+
+func (s *SleeveStage) mark() {
+	s.layer.Objects = nil
+	if size := s.Size(); !s.shown.Body.Empty() && size.Width > 0 {
+		f, table := s.arrange(size)
+		s.markFrills(f)
+		s.markRows(f, table, size)
+	}
+	canvas.Refresh(s.layer)
+}
+
+func (s *SleeveStage) markFrills(f picture.Frame) {
+	for _, r := range s.shown.Frills {
+		y := float32(f.Y + r.At*f.Scale)
+		for _, side := range []float64{-1, 1} {
+			s.layer.Add(line(float32(f.X+side*r.From*f.Scale), y, float32(f.X+side*r.To*f.Scale), y, look.ColorForm, 1.2))
+		}
+	}
+}
+
+func (s *SleeveStage) markRows(f picture.Frame, table float32, size fyne.Size) {
+	var want []float32
+	for _, r := range s.shown.Rows {
+		want = append(want, float32(f.Y+r.At*f.Scale))
+	}
+	ys := spread(want, rowHeight, sleeveMargin+rowHeight, size.Height-sleeveMargin)
+	for i, head := range s.shown.Heads {
+		s.word(head, s.column(table, i), ys[0]-rowHeight, 1, look.ColorFaint, false)
+	}
+	edge := float32(f.X - s.shown.Body.Low.X*f.Scale)
+	for i, r := range s.shown.Rows {
+		s.layer.Add(line(float32(f.X+s.shown.Body.Low.X*f.Scale), want[i], edge+6, want[i], look.ColorFaint, 0.6))
+		s.layer.Add(line(edge+6, want[i], table-6, ys[i], look.ColorFaint, 0.6))
+		s.word(r.Name, table, ys[i], 0, look.ColorInk, r.Strong)
+		for k, number := range r.Numbers {
+			s.word(number, s.column(table, k), ys[i], 1, look.ColorInk, r.Strong)
+		}
+	}
+	s.word(s.shown.Caption, float32(f.X), size.Height-sleeveMargin/2, 0.5, look.ColorFaint, false)
+}
+
+// column is the right edge of a column of numbers.
+func (s *SleeveStage) column(table float32, i int) float32 {
+	return table + sleeveName + sleeveColumn*float32(i+1)
+}
+
+func (s *SleeveStage) word(text string, x, y, part float32, colour fyne.ThemeColorName, bold bool) {
+	t := words(text, colour, bold)
+	place(t, x, y, part)
+	s.layer.Add(t)
+}
+
+type sleeveStageRenderer struct{ *SleeveStage }
+
+// CreateRenderer is for the toolkit.
+func (s *SleeveStage) CreateRenderer() fyne.WidgetRenderer { return sleeveStageRenderer{s} }
+
+func (r sleeveStageRenderer) Destroy() {}
+func (r sleeveStageRenderer) MinSize() fyne.Size {
+	return fyne.NewSize(r.tableWidth()+sleeveLead+200, 300)
+}
+func (r sleeveStageRenderer) Objects() []fyne.CanvasObject {
+	return []fyne.CanvasObject{r.raster, r.layer}
+}
+
+func (r sleeveStageRenderer) Layout(size fyne.Size) {
+	r.raster.Resize(size)
+	r.layer.Resize(size)
+	r.mark()
+}
+
+func (r sleeveStageRenderer) Refresh() {
+	r.raster.Refresh()
+	r.mark()
+}
