@@ -45,8 +45,10 @@ func (j *judge) skirt() {
 			continue
 		}
 		j.ring("skirt support", s.Support[i], h)
-		if cloth, ok := clothAt(s.Girths, h); ok && !(s.Support[i].Tape() <= cloth+readable) && !j.bodyOver() {
-			j.find("a petticoat is never wider than its skirt", s.Support[i].Tape()-cloth, "%.1f", h)
+		cloth, ok := clothAt(s.Girths, h)
+		most := math.Max(cloth, s.Garment[i].Tape()) // where the back hangs much longer, a level cuts the cloth at many depths
+		if ok && !(s.Support[i].Tape() <= most+readable) && !j.bodyOver() {
+			j.find("a petticoat is never wider than its skirt", s.Support[i].Tape()-most, "%.1f", h)
 		}
 	}
 	j.floor()
