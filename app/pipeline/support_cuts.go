@@ -29,13 +29,14 @@ func templates(part string, s draft.Support) (pieces []piece.Piece, cuts []plan.
 	return pieces, cuts
 }
 
-// strip reports whether a piece is a plain rectangle longer than a metre, sewn to nothing but itself.
+// strip reports whether a piece is a plain rectangle, sewn to nothing but itself, that is longer than a metre or of
+// net, which is gathered anyway.
 func strip(p piece.Piece) bool {
 	lo, hi := p.Outline.Bounds()
 	if len(p.Outline) != 4 || p.Area() < (hi.X-lo.X)*(hi.Y-lo.Y)*(1-1e-9) {
 		return false
 	}
-	if lo, hi := p.CutLine().Bounds(); math.Max(hi.X-lo.X, hi.Y-lo.Y) <= longStrip {
+	if lo, hi := p.CutLine().Bounds(); math.Max(hi.X-lo.X, hi.Y-lo.Y) <= longStrip && !strings.HasSuffix(p.Material, "net") {
 		return false
 	}
 	for _, s := range p.Seams {
@@ -87,7 +88,7 @@ func lines(p piece.Piece, from float64, along string) []string {
 
 // area of a row of the cutting table, mm²; 0 for what is sold by length.
 func area(c plan.Cut) float64 {
-	const tape = 100.0 // mm: what is narrower is a tape or a steel
+	const tape = 30.0 // mm: what is narrower is a tape or a steel
 	if c.Width <= tape {
 		return 0
 	}

@@ -48,8 +48,8 @@ func (b *basket) add(name, unit string, quantity float64, parts int) {
 	*b = append(*b, goods{plan.Material{Name: name, Quantity: quantity, Unit: unit}, parts})
 }
 
-// grain is how finely a quantity is worth saying, m or m².
-const grain = 0.001
+// grains are the steps in a metre, or a square metre, in which a quantity is worth saying.
+const grains = 1000
 
 // list says of what is sold by area or length how it is needed.
 func (b basket) list() []plan.Material {
@@ -67,7 +67,7 @@ func (b basket) list() []plan.Material {
 				g.Note = fmt.Sprintf("in %d lengths; see the cutting table", g.parts)
 			}
 		}
-		g.Quantity = math.Round(g.Quantity/grain) * grain
+		g.Quantity = math.Round(g.Quantity*grains) / grains
 		out = append(out, g.Material)
 	}
 	return out

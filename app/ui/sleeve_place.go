@@ -44,7 +44,7 @@ func (p *sleevePlace) show() {
 	pl, _ := p.doc.Plan()
 	p.words.clear()
 	if pl.Sleeves == nil {
-		p.drawn.Draw(control.SleevePicture{Body: new(picture.Body)})
+		p.drawn.Draw(control.SleevePicture{Body: new(picture.Body), Bare: new(picture.Body)})
 		p.words.say(lang.L("Nothing was taken of the sleeves, or nothing fits into them as they were taken."))
 	} else {
 		p.draw(pl.Sleeves, p.doc.Record().Unit)
@@ -77,8 +77,10 @@ func (p *sleevePlace) draw(s *plan.Sleeves, u string) {
 		arm := max(girthAt(s, f.At), f.Gather) / (2 * math.Pi)
 		frills = append(frills, control.SleeveFrill{At: f.At, From: arm, To: arm + f.Deep})
 	}
+	bare := body
+	bare.Garment = nil // a full sleeve is not slack: its puff fills it
 	shown := control.SleevePicture{
-		Body: picture.NewBody(body), Heads: []string{lang.L("sleeve, inside"), lang.L("must pass"), lang.L("support")}, Rows: sleeveRows(s, u), Frills: frills,
+		Body: picture.NewBody(body), Bare: picture.NewBody(bare), Heads: []string{lang.L("sleeve, inside"), lang.L("must pass"), lang.L("support")}, Rows: sleeveRows(s, u), Frills: frills,
 	}
 	if s.Elbow != nil && s.BendDeg > 0 {
 		shown.Caption = lang.L("drawn straight; it hangs bent at the elbow")

@@ -11,7 +11,6 @@ import (
 
 	"understructure/app/ui/look"
 	"understructure/app/ui/picture"
-	"understructure/geometry/unit"
 	"understructure/geometry/view"
 )
 
@@ -29,6 +28,7 @@ type SleeveFrill struct{ At, From, To float64 }
 // SleevePicture is a sleeve over what fills it.
 type SleevePicture struct {
 	Body    *picture.Body // heights are the places, turned round
+	Bare    *picture.Body // what fills the sleeve, alone
 	Heads   []string      // over the numbers of the rows
 	Rows    []SleeveRow
 	Frills  []SleeveFrill
@@ -46,7 +46,7 @@ type SleeveStage struct {
 
 // NewSleeveStage returns an empty one.
 func NewSleeveStage() *SleeveStage {
-	s := &SleeveStage{shown: SleevePicture{Body: new(picture.Body)}, layer: container.NewWithoutLayout()}
+	s := &SleeveStage{shown: SleevePicture{Body: new(picture.Body), Bare: new(picture.Body)}, layer: container.NewWithoutLayout()}
 	s.raster = canvas.NewRaster(s.paint)
 	s.ExtendBaseWidget(s)
 	return s
@@ -99,7 +99,10 @@ func (s *SleeveStage) paint(w, h int) image.Image {
 	}
 	pixels := float64(w) / float64(s.Size().Width)
 	f, _ := s.arrange(s.Size())
-	s.painter.Figure(img, s.shown.Body, picture.Scene{Camera: view.From(unit.Angle(view.Front), 0), Frame: grown(f, pixels), Palette: look.Palette()})
+	scene := picture.Scene{Camera: view.From(view.Front, 0), Frame: grown(f, pixels), Palette: look.Palette()}
+	s.painter.Figure(img, s.shown.Bare, scene)
+	scene.Lines = true
+	s.painter.Figure(img, s.shown.Body, scene)
 	return img
 }
 
