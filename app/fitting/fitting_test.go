@@ -512,3 +512,14 @@ func TestTheBuiltUnderarmFollowsTheFitting(t *testing.T) {
 		t.Errorf("underarm built %.1f mm, want %.1f or up to 5 less", *after.BuiltGirth, want)
 	}
 }
+
+// A stand that the maker has set is moved by what was seen, as one that follows from the tape is.
+func TestAHemMovesTheStandThatWasChosen(t *testing.T) {
+	r := dress()
+	chosen := 1015.0
+	r.Mount.Skirt.StandHeight = &chosen
+	got := fitting.Apply(with(r, seen(record.Seen{What: record.HemLong, By: mm(20)})))
+	if h := got.Record.Mount.Skirt.StandHeight; *h != 1035 || *r.Mount.Skirt.StandHeight != 1015 || got.Values["mount.skirt.stand_height"].Value != 1035 {
+		t.Errorf("the stand is at %g, the record's at %g", *h, *r.Mount.Skirt.StandHeight)
+	}
+}

@@ -93,6 +93,11 @@ func (f *fitter) allRound(by float64, s record.Seen) {
 	if known {
 		f.set(f.bodice(), measure.WaistHeight, height+by)
 	}
+	if h := f.out.Record.Mount.Skirt.StandHeight; h != nil { // it takes the place of the waist height
+		v := f.within(*h+by, record.StandLimit, "", "mount.skirt.stand_height", "stand height")
+		f.out.Record.Mount.Skirt.StandHeight = &v
+		f.gave("mount.skirt.stand_height", v)
+	}
 	way := "higher"
 	if by < 0 {
 		way = "lower"

@@ -145,6 +145,21 @@ func BenchmarkStages(b *testing.B) {
 	}
 }
 
+func BenchmarkHang(b *testing.B) {
+	j, err := newJob(demo(b, "demo-1872-bodice.json"))
+	if err != nil {
+		b.Fatal(err)
+	}
+	if err := j.build(); err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		j.notices = nil
+		j.hang()
+		j.skirtPlan()
+	}
+}
+
 func BenchmarkShape(b *testing.B) {
 	r := demo(b, "demo-1872-bodice.json")
 	for b.Loop() {

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"sync"
 
 	"understructure/app/record"
 	"understructure/geometry/measure"
@@ -99,6 +100,9 @@ func (j *job) body() skirt.Body {
 	return skirt.Body{Waist: j.mount.Built.At(0), Hip: j.mount.Built.At(hip), HipDepth: -hip}
 }
 
+// silhouettes is the table that comes with the program, read once.
+var silhouettes = sync.OnceValue(skirt.Silhouettes)
+
 // dated finds the silhouette of the year.
 func (h *hung) dated(j *job) skirt.Silhouette {
 	o := j.record.Object
@@ -107,7 +111,7 @@ func (h *hung) dated(j *job) skirt.Silhouette {
 			Message: "The year is not known, so the skirt is hung as a plain cone that takes up its whole hem; give a year, and it follows the silhouette of that."})
 		return skirt.Plain
 	}
-	silhouette, row, ok := skirt.Silhouettes().At(o.Wearer, skirt.Worn(o.Wearer), o.Year)
+	silhouette, row, ok := silhouettes().At(o.Wearer, skirt.Worn(o.Wearer), o.Year)
 	if !ok {
 		return skirt.Plain
 	}

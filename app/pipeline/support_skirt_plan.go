@@ -162,7 +162,7 @@ func (h *hung) silhouette(garment string) plan.Silhouette {
 // compare sets the skirt beside the years, and beside common practice in its own.
 func (h *hung) compare(j *job, out *plan.Skirt) {
 	o := j.record.Object
-	c := skirt.Silhouettes().Compare(h.Skirt, o.Wearer, skirt.Worn(o.Wearer))
+	c := silhouettes().Compare(h.Skirt, o.Wearer, skirt.Worn(o.Wearer))
 	out.Dating, out.Comparison = c.Sentence, []plan.Likeness{}
 	for _, by := range []struct {
 		name string
