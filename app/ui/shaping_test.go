@@ -91,6 +91,8 @@ func TestKeysLiftALevelInOneStepEach(t *testing.T) {
 		{func() { press(fyne.KeyUp, fyne.KeyModifierAlt) }, 1201},
 		{func() { press(fyne.KeyDown, fyne.KeyModifierAlt|fyne.KeyModifierShift) }, 1196},
 		{func() { e.TypedRune('+') }, 1197},
+		{func() { e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyPageUp}) }, 1202},
+		{func() { b.menuItem("Undo").Action() }, 1197},
 		{func() { b.menuItem("Undo").Action() }, 1196},
 	} {
 		step.do()

@@ -35,8 +35,8 @@ type Spot struct{ Height, Turn float64 }
 
 // Elevation shows a figure with a tape at every level, from the front and from the left side or from any one side, and a table
 // of the tapes beside it. It is worked with the mouse and with the keys alike: a level is picked by a tap or
-// by the arrows up and down; its tape is dragged, or moved by Alt and the arrows, by 1 mm, with Shift by 5; its girth is
-// typed after a second tap or Enter. The figure is turned by a drag to the side or by the arrows left and right; the
+// by the arrows up and down; its tape is dragged, or moved by Alt and the arrows or + and −, by 1 mm, with Shift or the
+// Page keys by 5; its girth is typed after a second tap or Enter. The figure is turned by a drag to the side or by the arrows left and right; the
 // space bar sets it going.
 type Elevation struct {
 	widget.BaseWidget

@@ -39,7 +39,10 @@ func (e *Elevation) typeGirth(i int) {
 	}
 }
 
-// TypedKey picks another level or turns the figure.
+// By how much keys move a tape, in millimetres.
+const nearNudge, farNudge = 1, 5
+
+// TypedKey picks another level, moves its tape far, or turns the figure.
 func (e *Elevation) TypedKey(ev *fyne.KeyEvent) {
 	switch i := e.index(e.picked); ev.Name {
 	case fyne.KeyUp:
@@ -50,6 +53,10 @@ func (e *Elevation) TypedKey(ev *fyne.KeyEvent) {
 		e.choose(0)
 	case fyne.KeyEnd:
 		e.choose(len(e.tapes) - 1)
+	case fyne.KeyPageUp:
+		e.nudge(+farNudge)
+	case fyne.KeyPageDown:
+		e.nudge(-farNudge)
 	case fyne.KeyLeft:
 		e.turnTo(e.yaws[0] - turnStep)
 	case fyne.KeyRight:
@@ -69,7 +76,7 @@ func (e *Elevation) TypedKey(ev *fyne.KeyEvent) {
 
 // TypedShortcut moves the picked tape by Alt and an arrow, with Shift farther; what it does not know is for the window.
 func (e *Elevation) TypedShortcut(s fyne.Shortcut) {
-	far := map[fyne.KeyModifier]float64{fyne.KeyModifierAlt: 1, fyne.KeyModifierAlt | fyne.KeyModifierShift: 5}
+	far := map[fyne.KeyModifier]float64{fyne.KeyModifierAlt: nearNudge, fyne.KeyModifierAlt | fyne.KeyModifierShift: farNudge}
 	if key, ok := s.(*desktop.CustomShortcut); ok {
 		switch by := far[key.Modifier]; key.KeyName {
 		case fyne.KeyUp:
@@ -90,13 +97,13 @@ func pass(o fyne.CanvasObject, s fyne.Shortcut) {
 	}
 }
 
-// TypedRune moves the picked tape by a millimetre where Alt belongs to the desktop.
+// TypedRune moves the picked tape by a millimetre, where Alt and the arrows belong to the desktop.
 func (e *Elevation) TypedRune(r rune) {
 	switch r {
 	case '+':
-		e.nudge(+1)
+		e.nudge(+nearNudge)
 	case '-', '−':
-		e.nudge(-1)
+		e.nudge(-nearNudge)
 	}
 }
 

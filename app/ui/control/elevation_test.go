@@ -1,6 +1,7 @@
 package control
 
 import (
+	"slices"
 	"testing"
 	"time"
 
@@ -8,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
+	"understructure/geometry/fit"
 	"understructure/geometry/section"
 	"understructure/geometry/unit"
 	"understructure/geometry/view"
@@ -153,5 +155,56 @@ func BenchmarkTurned900(b *testing.B) {
 	for i := 0; b.Loop(); i++ {
 		e.yaws[0] = unit.Angle(i) / 100
 		e.paint(0, 900, 900)
+	}
+}
+
+func TestPlaceListMarkup(t *testing.T) {
+	newApp(t)
+	l := NewPlaceList("mm at the point", "Nothing.")
+	l.Fill([]Where{
+		{Band: fit.Straining, Place: "Bust, left front", Amount: "strain  −6", Spot: Spot{1168, 100}},
+		{Band: fit.Slack, Place: "Waist −12, back", Amount: "slack  9", Spot: Spot{1018, 192}},
+	})
+	w := test.NewTempWindow(t, l)
+	w.Resize(fyne.NewSize(262, 150))
+	l.Point(&Spot{1018, 192})
+	test.AssertObjectRendersToMarkup(t, "places.xml", l)
+}
+
+func TestKeysLeadThroughThePlaces(t *testing.T) {
+	newApp(t)
+	l := NewPlaceList("mm", "Nothing.")
+	var got []float64
+	l.OnPicked = func(s Spot) { got = append(got, s.Height) }
+	l.Fill([]Where{{Spot: Spot{Height: 1}}, {Spot: Spot{Height: 2}}})
+	test.NewTempWindow(t, l)
+	press := func(k fyne.KeyName) {
+		fyne.CurrentApp().Driver().CanvasForObject(l).Focused().TypedKey(&fyne.KeyEvent{Name: k})
+	}
+	takeKeys(l.Rows()[0])
+	for _, k := range []fyne.KeyName{fyne.KeyReturn, fyne.KeyDown, fyne.KeyDown, fyne.KeyUp, fyne.KeySpace} {
+		press(k)
+	}
+	if !slices.Equal(got, []float64{1, 2, 1, 1}) {
+		t.Errorf("went to %v", got)
+	}
+}
+
+func TestLegendMarkup(t *testing.T) {
+	newApp(t)
+	test.AssertObjectRendersToMarkup(t, "legend.xml", NewLegend())
+}
+
+func TestTheRingGoesRoundTheMapByKeys(t *testing.T) {
+	newApp(t)
+	m := NewMap()
+	m.Draw(barrel(), tapes)
+	var at Spot
+	m.OnPicked = func(s Spot) { at = s; m.Point(&s) }
+	for _, k := range []fyne.KeyName{fyne.KeyUp, fyne.KeyUp, fyne.KeyRight, fyne.KeyDown} {
+		m.TypedKey(&fyne.KeyEvent{Name: k})
+	}
+	if want := (Spot{1150, section.Directions/4 + keyTurn}); at != want {
+		t.Errorf("the ring is at %v, want %v", at, want)
 	}
 }
