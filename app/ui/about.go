@@ -18,7 +18,8 @@ func (w *Window) about() {
 	name := widget.NewLabelWithStyle("Understructure "+w.options.Version, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
 	name.SizeName = theme.SizeNameSubHeadingText
 	text := widget.NewLabel(lang.L("From the tape measurements of a historic garment to templates of the mount that carries it.") + "\n\n" +
-		w.options.Terms + "\n\n" + lang.L("A computed mount is a proposal. Whoever dresses the garment decides."))
+		lang.L("Free under the Apache License, version 2.0, and built with works of others under terms of their own.") + "\n\n" +
+		lang.L("A computed mount is a proposal. Whoever dresses the garment decides."))
 	text.Wrapping = fyne.TextWrapWord
 	d := dialog.NewCustom(lang.L("About"), lang.L("Close"), container.NewBorder(nil, nil, container.NewPadded(icon), nil, container.NewVBox(name, text)), w.win)
 	d.Resize(fyne.NewSize(520, 260))

@@ -58,7 +58,7 @@ func newMenus(w *Window) *menus {
 		fyne.NewMenu(lang.L("Edit"), m.undo, m.redo),
 		fyne.NewMenu(lang.L("Go"), w.placeItems()...),
 		fyne.NewMenu(lang.L("View"), m.lookItems(w)...),
-		fyne.NewMenu(lang.L("Help"), about),
+		fyne.NewMenu(lang.L("Help"), fyne.NewMenuItem(lang.L("Licences…"), w.licences), about),
 	)
 	return m
 }

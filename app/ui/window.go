@@ -31,12 +31,12 @@ type Demo struct {
 
 // Options are what a window is made from.
 type Options struct {
-	Version, Terms string                                   // of the program, for those who ask
-	Rooms          document.Rooms                           // Post may be nil: the toolkit's is taken
-	File           string                                   // the record to begin with; "" for the first demo
-	Demos          []Demo                                   // at least one
-	Figure         func(record.Record) (torso.Torso, error) // the garment's figure alone; nil: it cannot be shaped by hand
-	Export         func(ctx context.Context, r record.Record, folder string, progress Progress) error
+	Version, Licences string                                   // of the program, and of what it is built with
+	Rooms             document.Rooms                           // Post may be nil: the toolkit's is taken
+	File              string                                   // the record to begin with; "" for the first demo
+	Demos             []Demo                                   // at least one
+	Figure            func(record.Record) (torso.Torso, error) // the garment's figure alone; nil: it cannot be shaped by hand
+	Export            func(ctx context.Context, r record.Record, folder string, progress Progress) error
 }
 
 // errNoFigure is why nothing can be shaped by hand in a window that was given no Figure.

@@ -41,6 +41,7 @@ type verbs struct {
 	Measures       measures       `cmd:"" help:"Bring measurements from a spreadsheet into records, or out of them."`
 	MeasuringSheet measuringSheet `cmd:"" help:"Write the blank sheet to take to the store room."`
 	Version        showVersion    `cmd:"" help:"Print the version."`
+	Licences       showLicences   `cmd:"" help:"Print the licences of what the program is built with."`
 	Window         window         `cmd:"" default:"withargs" hidden:""`
 }
 

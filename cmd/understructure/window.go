@@ -41,7 +41,7 @@ func openWindow(path string) error {
 	a := app.NewWithID("museum.understructure")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
 	w, err := newWindow(a, ui.Options{
-		Version: version, Terms: terms,
+		Version: version, Licences: assets.Licences,
 		Rooms:  document.Rooms{Compute: compute, Sketch: pipeline.Shape, Load: record.LoadDraft, Save: record.SaveDraft, Scratch: scratch()},
 		File:   path,
 		Demos:  demos,
@@ -68,9 +68,6 @@ func newWindow(a fyne.App, o ui.Options) (w *ui.Window, err error) {
 	}()
 	return ui.New(a, o), nil
 }
-
-// terms are those of what others made and the program carries inside itself.
-const terms = "The window is drawn with Fyne (BSD 3-Clause licence). Words are set in Noto Sans, on paper in Liberation Sans (SIL Open Font Licence 1.1)."
 
 func compute(ctx context.Context, r record.Record) (plan.Plan, error) {
 	return pipeline.Run(ctx, r, nil)
