@@ -12,20 +12,6 @@ import (
 	"understructure/geometry/plane"
 )
 
-// Layer is a part of a drawing that a viewer may show or hide.
-type Layer string
-
-// The layers, in the order in which a viewer lists them.
-const (
-	Cut   Layer = "Cut line"
-	Marks Layer = "Marks"
-	Text  Layer = "Text"
-	Sheet Layer = "Sheet" // title block, rules, map: what belongs to the paper and not to the piece
-)
-
-// Layers lists every layer.
-var Layers = []Layer{Cut, Marks, Text, Sheet}
-
 // Canvas takes what is drawn. Lines are as fine as they are given, never curves of the canvas's own.
 type Canvas interface {
 	// On says to which layer the following belongs.

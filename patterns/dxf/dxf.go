@@ -13,33 +13,27 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"strings"
 
+	"understructure/patterns/drawing"
 	"understructure/patterns/piece"
 	"understructure/patterns/sheet"
 )
 
-// The layers.
-const (
-	Cut     = "CUT"     // the edge
-	Inner   = "INNER"   // holes, cut before the edge
-	Seam    = "SEAM"    // to sew, not to cut
-	Carve   = "CARVE"   // the other face of a slice that is carved or bevelled
-	Feather = "FEATHER" // stretches of the edge to be thinned
-	Step    = "STEP"    // stretches of the edge that abut on a step
-	Dart    = "DART"    // legs of darts
-	Mark    = "MARK"    // levels, balance lines, notches, pins, arrows
-	Text    = "TEXT"
-)
-
-// layers lists the layers with the colour number that tells each from the others on a screen, and its line.
-var layers = []struct {
-	name   string
+// looks lists the layers with the colour number that tells each from the others on a screen, and its line. The layer of
+// the paper has no place here.
+var looks = []struct {
+	layer  drawing.Layer
 	colour int
 	line   string
 }{
-	{Cut, 7, "CONTINUOUS"}, {Inner, 1, "CONTINUOUS"}, {Seam, 5, "BROKEN"}, {Carve, 6, "BROKEN"}, {Feather, 8, "CONTINUOUS"},
-	{Step, 30, "CONTINUOUS"}, {Dart, 4, "CONTINUOUS"}, {Mark, 3, "CONTINUOUS"}, {Text, 2, "CONTINUOUS"},
+	{drawing.Cut, 7, "CONTINUOUS"}, {drawing.Holes, 1, "CONTINUOUS"}, {drawing.Second, 6, "BROKEN"}, {drawing.Seams, 5, "BROKEN"},
+	{drawing.Darts, 4, "CONTINUOUS"}, {drawing.Feather, 8, "CONTINUOUS"}, {drawing.Steps, 30, "CONTINUOUS"},
+	{drawing.Marks, 3, "CONTINUOUS"}, {drawing.Text, 2, "CONTINUOUS"},
 }
+
+// named is how a layer is written: release 12 has capitals only.
+func named(l drawing.Layer) string { return strings.ToUpper(string(l)) }
 
 // Piece writes a piece at true size, moved so that nothing lies left of or below the origin.
 // The same piece gives the same bytes. A piece that cannot be drawn is an error, and nothing is written.
@@ -101,10 +95,10 @@ func (f *file) head(width, height float64) {
 	f.lineType("CONTINUOUS")
 	f.lineType("BROKEN", 6, -2)
 	f.pair(0, "ENDTAB")
-	f.table("LAYER", len(layers))
-	for _, l := range layers {
+	f.table("LAYER", len(looks))
+	for _, l := range looks {
 		f.pair(0, "LAYER")
-		f.pair(2, l.name)
+		f.pair(2, named(l.layer))
 		f.pair(70, 0)
 		f.pair(62, l.colour)
 		f.pair(6, l.line)

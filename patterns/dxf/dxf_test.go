@@ -15,9 +15,15 @@ import (
 
 	"understructure/assets/fonts"
 	"understructure/geometry/plane"
+	"understructure/patterns/drawing"
 	"understructure/patterns/piece"
 	"understructure/patterns/plantest"
 	"understructure/patterns/sheet"
+)
+
+// The layers as a cutting program lists them.
+const (
+	Cut, Inner, Seam, Carve, Feather, Step, Dart, Mark, Text = "CUT", "HOLES", "SEAMS", "SECOND", "FEATHER", "STEPS", "DARTS", "MARKS", "TEXT"
 )
 
 // exact is how truly a line must be read back, in millimetres.
@@ -198,9 +204,9 @@ func words(t *testing.T, it sheet.Item, d drawn) {
 
 func TestEveryLayerIsInTheTable(t *testing.T) {
 	d := read(t, written(t, sewn()))[0]
-	for _, l := range layers {
-		if !slices.Contains(d.Layers, l.name) {
-			t.Errorf("no layer %s in %v", l.name, d.Layers)
+	for _, l := range drawing.Layers {
+		if there := slices.Contains(d.Layers, strings.ToUpper(string(l))); there != (l != drawing.Sheet) {
+			t.Errorf("layer %s: %v in %v", l, there, d.Layers)
 		}
 	}
 }

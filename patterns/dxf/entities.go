@@ -7,6 +7,7 @@ import (
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
 	"understructure/patterns/piece"
+	"understructure/patterns/sheet"
 )
 
 // The sizes of marks, in millimetres: half a pin's cross, the barbs of an arrow and half their spread.
@@ -23,18 +24,18 @@ func (f *file) entities() {
 		f.word(w)
 	}
 	if len(f.item.Label.Leader) > 1 {
-		f.line(Text, f.item.Label.Leader, false)
+		f.line(drawing.Text, f.item.Label.Leader, false)
 	}
 	for _, m := range pc.Marks {
 		f.mark(m, pc.Sewn())
 	}
 	if pc.Sewn() {
-		f.line(Seam, pc.Outline, true)
+		f.line(drawing.Seams, pc.Outline, true)
 	}
 	for _, h := range pc.Holes {
-		f.line(Inner, h, true)
+		f.line(drawing.Holes, h, true)
 	}
-	f.line(Cut, pc.CutLine(), true)
+	f.line(drawing.Cut, pc.CutLine(), true)
 }
 
 // mark draws a mark of a piece that is sewn or not.
@@ -43,25 +44,17 @@ func (f *file) mark(m piece.Mark, sewn bool) {
 	case piece.Allowance: // is the edge
 	case piece.Pin:
 		for _, p := range m.Points {
-			f.line(Mark, []plane.Point{p.Sub(plane.Point{X: pinHalf}), p.Add(plane.Point{X: pinHalf})}, false)
-			f.line(Mark, []plane.Point{p.Sub(plane.Point{Y: pinHalf}), p.Add(plane.Point{Y: pinHalf})}, false)
+			f.line(drawing.Marks, []plane.Point{p.Sub(plane.Point{X: pinHalf}), p.Add(plane.Point{X: pinHalf})}, false)
+			f.line(drawing.Marks, []plane.Point{p.Sub(plane.Point{Y: pinHalf}), p.Add(plane.Point{Y: pinHalf})}, false)
 		}
 	case piece.Up:
 		f.arrow(m.Points)
-	case piece.InnerOutline:
-		f.line(Carve, m.Points, true)
-	case piece.Feather:
-		f.line(Feather, m.Points, false)
-	case piece.Step:
-		f.line(Step, m.Points, false)
-	case piece.Dart:
-		f.line(Dart, m.Points, false)
 	case piece.CentreFront, piece.CentreBack, piece.Side:
 		if !sewn { // else it is a seam, and drawn as one
-			f.line(Mark, m.Points, false)
+			f.line(drawing.Marks, m.Points, false)
 		}
 	default:
-		f.line(Mark, m.Points, false)
+		f.line(sheet.LayerOf(m.Kind), m.Points, m.Kind.Closed())
 	}
 }
 
@@ -72,15 +65,16 @@ func (f *file) arrow(m []plane.Point) {
 	tail, tip := m[0], m[1]
 	along := tip.Sub(tail).Mul(1 / tip.Dist(tail))
 	neck, across := tip.Sub(along.Mul(barb)), plane.Point{X: -along.Y, Y: along.X}.Mul(barbApart)
-	f.line(Mark, []plane.Point{tail, tip}, false)
-	f.line(Mark, []plane.Point{neck.Add(across), tip, neck.Sub(across)}, false)
+	f.line(drawing.Marks, []plane.Point{tail, tip}, false)
+	f.line(drawing.Marks, []plane.Point{neck.Add(across), tip, neck.Sub(across)}, false)
 }
 
 // line is a polyline with a vertex at every point.
-func (f *file) line(layer string, points []plane.Point, closed bool) {
+func (f *file) line(on drawing.Layer, points []plane.Point, closed bool) {
 	if len(points) < 2 {
 		return
 	}
+	layer := named(on)
 	f.pair(0, "POLYLINE")
 	f.pair(8, layer)
 	f.pair(66, 1) // vertices follow
@@ -105,7 +99,7 @@ func (f *file) word(w drawing.Word) {
 	}
 	at := f.item.OnPage(w.At)
 	f.pair(0, "TEXT")
-	f.pair(8, Text)
+	f.pair(8, named(drawing.Text))
 	f.point(10, at.X, at.Y)
 	f.number(40, w.Size*fonts.CapHeight) // the height of capitals is what counts there
 	f.pair(1, text)

@@ -28,19 +28,22 @@ const (
 	featherPitch = 5.0
 )
 
-// Draw draws the item's piece, its marks and its words.
+// Draw draws the item's piece, its marks and its words, one layer after the other.
 func (it Item) Draw(c drawing.Canvas) {
 	c.On(drawing.Cut)
 	it.line(c, it.Piece.CutLine(), true, cutPen)
+	if len(it.Piece.Holes) > 0 {
+		c.On(drawing.Holes)
+	}
 	for _, h := range it.Piece.Holes {
 		it.line(c, h, true, cutPen)
 	}
-	c.On(drawing.Marks)
 	if it.Piece.Sewn() {
+		c.On(drawing.Seams)
 		it.line(c, it.Piece.Outline, true, sewPen)
 	}
-	for _, m := range it.Piece.Marks {
-		it.mark(c, m)
+	for _, l := range drawing.Layers {
+		it.marks(c, l)
 	}
 	c.On(drawing.Text)
 	it.line(c, it.Label.Leader, false, leaderPen)
@@ -49,6 +52,38 @@ func (it Item) Draw(c drawing.Canvas) {
 		w.Turn += turnOf(it.Turned)
 		c.Word(w)
 	}
+}
+
+// marks draws what the piece has of marks on one layer.
+func (it Item) marks(c drawing.Canvas, on drawing.Layer) {
+	begun := false
+	for _, m := range it.Piece.Marks {
+		if LayerOf(m.Kind) != on {
+			continue
+		}
+		if !begun {
+			c.On(on)
+			begun = true
+		}
+		it.mark(c, m)
+	}
+}
+
+// LayerOf is the layer that marks of a kind are drawn on; "" for an allowance, which is the cut line itself.
+func LayerOf(k piece.Kind) drawing.Layer {
+	switch k {
+	case piece.Allowance:
+		return ""
+	case piece.InnerOutline:
+		return drawing.Second
+	case piece.Dart:
+		return drawing.Darts
+	case piece.Feather:
+		return drawing.Feather
+	case piece.Step:
+		return drawing.Steps
+	}
+	return drawing.Marks
 }
 
 // line draws what the clip leaves of a line of the piece.
@@ -72,7 +107,6 @@ func (it Item) line(c drawing.Canvas, points []plane.Point, closed bool, pen dra
 
 func (it Item) mark(c drawing.Canvas, m piece.Mark) {
 	switch m.Kind {
-	case piece.Allowance: // drawn with the other lines to cut
 	case piece.Pin:
 		it.pin(c, m.Points)
 	case piece.Up:

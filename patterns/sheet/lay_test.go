@@ -84,7 +84,7 @@ func TestWordsKeepOffCutLines(t *testing.T) {
 			r := drawn(pg)
 			for _, w := range r.Words {
 				for _, l := range r.Lines {
-					if l.Layer != drawing.Cut {
+					if l.Layer != drawing.Cut && l.Layer != drawing.Holes {
 						continue
 					}
 					for k := 1; k < len(l.Points); k++ {

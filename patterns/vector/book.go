@@ -57,7 +57,7 @@ func NewBook(m Meta) *Book {
 	p.AddUTF8FontFromBytes(fonts.Bold.Name, "", fonts.Bold.TTF)
 	b := &Book{pdf: p, layers: map[drawing.Layer]int{}}
 	for _, l := range drawing.Layers {
-		b.layers[l] = p.AddLayer(string(l), true)
+		b.layers[l] = p.AddLayer(l.Title(), true)
 	}
 	p.OpenLayerPane()
 	return b

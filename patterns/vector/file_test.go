@@ -72,7 +72,7 @@ func TestWhatTheFileHolds(t *testing.T) {
 	open := string(run(t, "qpdf", "--qdf", "--object-streams=disable", pdf, "-"))
 	for _, l := range drawing.Layers {
 		name := "<feff"
-		for _, r := range string(l) {
+		for _, r := range l.Title() {
 			name += fmt.Sprintf("%04x", r)
 		}
 		if !strings.Contains(open, "/Name "+name+">") {

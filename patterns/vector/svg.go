@@ -54,13 +54,8 @@ func newPicture(width, height float64, m Meta) *picture {
 // On is part of drawing.Canvas.
 func (s *picture) On(l drawing.Layer) {
 	s.close()
-	fmt.Fprintf(&s.out, "<g id=\"%s\">\n", layerID[l])
+	fmt.Fprintf(&s.out, "<g id=\"%s\">\n<title>%s</title>\n", l, l.Title())
 	s.group = l
-}
-
-// layerID holds names that are fit for an id, which may not contain spaces.
-var layerID = map[drawing.Layer]string{
-	drawing.Cut: "cut-line", drawing.Marks: "marks", drawing.Text: "text", drawing.Sheet: "sheet",
 }
 
 func (s *picture) close() {
