@@ -158,4 +158,8 @@ type Paper struct {
 	Width  float64 `json:"width"`
 	Height float64 `json:"height"`
 	Roll   bool    `json:"roll"` // Height is then the longest page
+	// By how much templates are drawn larger for a printer that does not print true, 100 mm over what a rule of
+	// 100 mm measures; 0 where none was measured.
+	ScaleX float64 `json:"scale_x,omitempty"` // across
+	ScaleY float64 `json:"scale_y,omitempty"` // up
 }
