@@ -57,8 +57,7 @@ func Templates(ctx context.Context, w io.Writer, p plan.Plan, pages []sheet.Page
 		if err := ctx.Err(); err != nil {
 			return err
 		}
-		b.Page(pg.Width, pg.Height)
-		pg.Draw(b)
+		b.Sheet(pg)
 	}
 	return b.Write(w)
 }

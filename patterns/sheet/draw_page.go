@@ -68,7 +68,7 @@ func (pg Page) title(c drawing.Canvas, right float64) {
 	put(pg.Title.Object, 12.4, 3.6, number.At.X-left-4, true, drawing.Black)
 	put(pg.Title.Piece, 8.2, 2.8, right-left, false, drawing.Black)
 	put(pg.Title.Material, 4.2, 2.8, right-left, false, drawing.Black)
-	put(ScaleNote, 0.4, 2.4, right-left, false, drawing.Black)
+	put(ScaleNote+pg.corrected(), 0.4, 2.4, right-left, false, drawing.Black)
 }
 
 // seams draws the crosses, the seam lines and the names of the neighbours of a tile.

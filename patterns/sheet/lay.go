@@ -31,6 +31,8 @@ func Lay(p plan.Plan) ([]Page, error) {
 	if err := Check(p.Paper); err != nil {
 		return nil, err
 	}
+	scale := plane.Point{X: p.Paper.ScaleX, Y: p.Paper.ScaleY}
+	p.Paper = trueSize(p.Paper)
 	f := field(p.Paper.Width, p.Paper.Height)
 	var pages []laid
 	var small []int
@@ -49,6 +51,7 @@ func Lay(p plan.Plan) ([]Page, error) {
 	all := make([]Page, len(pages))
 	for i, l := range pages {
 		all[i] = l.page
+		all[i].Scale = scale
 		all[i].Title.Object = object(p.Object)
 		all[i].Title.Page = fmt.Sprintf("page %d of %d", i+1, len(pages))
 	}

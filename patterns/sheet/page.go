@@ -12,9 +12,11 @@ import (
 	"understructure/patterns/piece"
 )
 
-// Page is one sheet of paper.
+// Page is one sheet of paper. Where Scale is not zero the page is drawn larger by it, across and up, for a printer
+// that does not print true (see Print); all other lengths are those that come out of that printer.
 type Page struct {
 	Width, Height float64
+	Scale         plane.Point
 	Title         Title
 	Items         []Item
 	Tile          *Tile // nil on a page of whole pieces

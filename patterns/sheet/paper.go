@@ -43,7 +43,8 @@ func Named(name string) (plan.Paper, bool) {
 	return plan.Paper{}, false
 }
 
-// Check refuses a paper that is too small for the rules or too large for a reader.
+// Check refuses a paper that is too small for the rules, too large for a reader, or of a printer that was not measured
+// at 100 %.
 func Check(p plan.Paper) error {
 	for _, s := range []struct {
 		name         string
@@ -51,6 +52,11 @@ func Check(p plan.Paper) error {
 	}{{"width", p.Width, LeastWidth}, {"height", p.Height, LeastHeight}} {
 		if math.IsNaN(s.value) || s.value < s.least || s.value > Most {
 			return fmt.Errorf("sheet: paper %s %g mm, want %g to %d mm", s.name, s.value, s.least, Most)
+		}
+	}
+	for _, scale := range []float64{p.ScaleX, p.ScaleY} {
+		if scale != 0 && !(scale >= Rule/MostRule && scale <= Rule/LeastRule) {
+			return fmt.Errorf("sheet: pages drawn ×%g for their printer, want ×%.4f to ×%.4f", scale, Rule/MostRule, Rule/LeastRule)
 		}
 	}
 	return nil

@@ -70,6 +70,16 @@ func (b *Book) Page(width, height float64) {
 	b.height = height
 }
 
+// Sheet adds a page of templates, drawn larger where its printer wants that.
+func (b *Book) Sheet(pg sheet.Page) {
+	p := pg.Print()
+	b.Page(p.Width, p.Height)
+	if pg.Scale != (plane.Point{}) {
+		b.pdf.RawWriteStr(fmt.Sprintf("%.8f 0 0 %.8f %.4f %.4f cm", p.Scale.X, p.Scale.Y, p.At.X*points, p.At.Y*points))
+	}
+	pg.Draw(b)
+}
+
 // On is part of drawing.Canvas.
 func (b *Book) On(l drawing.Layer) {
 	b.pdf.EndLayer()
@@ -148,8 +158,7 @@ func (b *Book) check(p plane.Point) {
 func PDF(w io.Writer, pages []sheet.Page, m Meta) error {
 	b := NewBook(m)
 	for _, pg := range pages {
-		b.Page(pg.Width, pg.Height)
-		pg.Draw(b)
+		b.Sheet(pg)
 	}
 	return b.Write(w)
 }
