@@ -23,6 +23,9 @@ func (j *job) pad() error {
 	dy, dz := padding.Place(j.form.Skin, j.figure)
 	j.raised = dz
 	j.bare = j.form.Skin.Lift(dy, dz)
+	if !j.bare.Sound(leastRadius) {
+		return fmt.Errorf("form.bodice: the form is so much smaller than the garment that it does not stand round the middle of its figure; take a larger form, or build slices")
+	}
 	var wanted surface.Surface
 	wanted, j.excess = padding.Contain(j.figure, j.bare, j.stock.Cover)
 	b := j.bands()
@@ -30,7 +33,19 @@ func (j *job) pad() error {
 	j.mount = padding.Lay(padding.Job{
 		Base: j.bare, Wanted: wanted, Stock: j.sheets(), Cover: j.stock.Cover, From: b.Hip, To: b.Neck,
 	})
-	return nil
+	return j.enough()
+}
+
+// leastRadius is how near the axis a form may come, mm; our judgement.
+const leastRadius = 1.0
+
+// enough refuses a mount that would take more layers than anyone lays.
+func (j *job) enough() error {
+	short, layers := j.mount.Short()
+	if short < 1 {
+		return nil
+	}
+	return fmt.Errorf("mount.wadding: %d layers leave %.0f mm unfilled; take thicker wadding, or a form nearer to the garment", layers, short)
 }
 
 // within keeps the excesses between two heights: above the neck base and below the hip a
@@ -51,7 +66,7 @@ func (j *job) stack() error {
 	soft := j.thinnest() + j.stock.Cover
 	normals := j.figure.Normals()
 	core := j.figure.Displaced(normals, func(int, int) float64 { return -soft }).Surface(j.figure.Z, true)
-	if !core.Sound(0) {
+	if !core.Sound(leastRadius) {
 		return fmt.Errorf("mount.wadding: %.0f mm of wadding and cover leave no core inside this figure; take thinner wadding", soft)
 	}
 	b, p := j.bands(), j.stock.Plank
@@ -61,11 +76,14 @@ func (j *job) stack() error {
 		return fmt.Errorf("mount.plank: %w", err)
 	}
 	j.bare = foam.Skin(j.slices, 2*surfaceGap)
+	if !j.bare.Sound(leastRadius) {
+		return fmt.Errorf("mount.plank: planks of %.0f mm leave no core inside this figure; take thinner ones", p.Thickness)
+	}
 	j.mount = padding.Lay(padding.Job{
 		Base: j.bare, Normals: core.Resampled(j.bare.Z).Normals(), Wanted: j.figure,
 		Stock: j.sheets(), Cover: j.stock.Cover, From: b.Hip, To: b.Neck,
 	})
-	return nil
+	return j.enough()
 }
 
 // stub is how far the core goes on above the neck base and below the hip, mm, so that neither

@@ -216,7 +216,7 @@ func written(grants []grant) []byte {
 	}
 	slices.SortFunc(grants, func(a, b grant) int { return slices.Compare(a.whose, b.whose) })
 	var b bytes.Buffer
-	b.WriteString("Understructure is built with the following works of others, each under the terms that stand below its name.\n")
+	b.WriteString("Understructure is built with the following works of others,\neach under the terms that stand below its name.\n")
 	for _, g := range grants {
 		fmt.Fprintf(&b, "\n%s\n%s\n\n%s\n", strings.Repeat("=", 72), strings.Join(g.whose, "\n"), g.text)
 	}
