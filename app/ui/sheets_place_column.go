@@ -29,6 +29,7 @@ type sheetsColumn struct {
 	print        *widget.Button
 	export       *widget.Button
 	blank        *widget.Button
+	trial        *widget.Button
 	box          fyne.CanvasObject
 }
 
@@ -39,6 +40,7 @@ func newSheetsColumn(s *sheetsPlace) *sheetsColumn {
 		print:  widget.NewButton(lang.L("Print…"), s.print),
 		export: widget.NewButton(lang.L("Export templates…"), s.window.export),
 		blank:  widget.NewButton(lang.L("Measuring sheet…"), s.window.measuringSheet),
+		trial:  widget.NewButton(lang.L("Test page for the printer…"), s.window.testPage),
 	}
 	c.warning.Importance = widget.WarningImportance
 	c.warning.Wrapping, c.state.Wrapping, c.share.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord, fyne.TextWrapWord
@@ -48,7 +50,7 @@ func newSheetsColumn(s *sheetsPlace) *sheetsColumn {
 	c.list.OnSelected = func(i int) { s.pick(c.items()[i].Piece.ID) }
 	busy := container.NewBorder(nil, nil, nil, container.NewHBox(c.activity, c.stop, c.again), c.state)
 	top := container.NewVBox(control.NewGroup(lang.L("paper")), c.paper.box, busy, c.warning, control.NewGroup(lang.L("on this page")), c.share)
-	foot := container.New(layout.NewCustomPaddedLayout(6, 4, 0, 8), container.NewVBox(c.print, c.export, c.blank))
+	foot := container.New(layout.NewCustomPaddedLayout(6, 4, 0, 8), container.NewVBox(c.print, c.export, c.blank, c.trial))
 	c.box = container.NewBorder(top, foot, nil, nil, c.list)
 	return c
 }

@@ -16,6 +16,7 @@ import (
 	"understructure/app/folder"
 	"understructure/app/keep"
 	"understructure/patterns/sheet"
+	"understructure/patterns/testpage"
 )
 
 // print writes the templates as one PDF and opens it with the system's viewer, which can print it. The
@@ -42,6 +43,20 @@ func (w *Window) print(pages []sheet.Page) {
 		progress("writing", 0.8)
 		return writePrint(path, func(out io.Writer) error { return folder.Templates(ctx, out, p, pages) })
 	}, func() { w.printed(path, printAdvice()) })
+}
+
+// testPage writes and opens the page that shows whether the printer prints true, for the record's paper. It is never
+// corrected itself.
+func (w *Window) testPage() {
+	r := w.doc.Record()
+	stock, _ := r.Mount.Stocked(r.Garment.Strength)
+	path := w.printPath(lang.L("Test page"))
+	w.errand(lang.L("Test page"), func(_ context.Context, progress Progress) error {
+		progress("writing", 0.5)
+		return writePrint(path, func(out io.Writer) error { return testpage.Write(out, stock.Paper) })
+	}, func() {
+		w.printed(path, lang.L("In the print window choose “Actual size” or 100 %, never “Fit to page”. The page says what to measure, and what to write into the record where the printer is not true."))
+	})
 }
 
 // printAdvice is what keeps templates true to size.

@@ -321,6 +321,16 @@ func TestTheMeasuringSheetIsWritten(t *testing.T) {
 	}
 }
 
+func TestTheTestPageIsWritten(t *testing.T) {
+	b := newPrintBench(t)
+	test.Tap(b.sheets().column.trial)
+	path := filepath.Join(b.scratch, "print", "Test page.pdf")
+	b.until("the file", func() bool { return says(b.win.Canvas().Overlays().Top(), path) })
+	if text, err := os.ReadFile(path); err != nil || !bytes.HasPrefix(text, []byte("%PDF-")) {
+		t.Errorf("the page: %v, %d bytes", err, len(text))
+	}
+}
+
 func TestNothingIsPrintedWhereTheDiskIsFull(t *testing.T) {
 	b := newPrintBench(t)
 	if err := os.WriteFile(filepath.Join(b.scratch, "print"), []byte("a file"), 0o600); err != nil {

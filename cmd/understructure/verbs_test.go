@@ -108,6 +108,7 @@ func TestExitCodes(t *testing.T) {
 		{"a table that is not there", padded(), "measures no.csv --to out", 2, "", "no.csv"},
 		{"neither table nor folder", padded(), "measures " + demo + " --to out.txt", 2, "", "--to: out.txt is neither a table (.csv) nor a folder"},
 		{"a part that is none", padded(), "measuring-sheet --parts hat --to x.pdf", 2, "", `--parts: "hat" is not a part; allowed bodice, skirt, sleeve, form`},
+		{"a paper that is none", padded(), "test-page --paper A9 --to x.pdf", 2, "", `--paper: "A9" is not a paper; allowed A4, A3`},
 		{"a wearer that is none", padded(), "measuring-sheet --wearer dog --to x.pdf", 2, "", "--wearer"},
 	} {
 		code, out, errors := try(t, c.plan, strings.Fields(c.args)...)

@@ -2,11 +2,9 @@ package dxf
 
 import (
 	"bytes"
-	"encoding/json"
 	"fmt"
 	"math"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -16,6 +14,7 @@ import (
 	"understructure/assets/fonts"
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
+	"understructure/patterns/judge"
 	"understructure/patterns/piece"
 	"understructure/patterns/plantest"
 	"understructure/patterns/sheet"
@@ -30,50 +29,21 @@ const (
 const exact = 0.01
 
 // drawn is what another program found in a file.
-type drawn struct {
-	Version string
-	Layers  []string
-	Errors  []string
-	Extents [2][2]float64
-	Lines   []line
-	Words   []struct {
-		Layer, Text        string
-		X, Y, Height, Turn float64
-	}
-}
+type drawn judge.Drawing
 
-type line struct {
-	Layer  string
-	Closed bool
-	Points [][2]float64
-}
-
-// read has files read by ezdxf.
-func read(t *testing.T, files ...[]byte) []drawn {
+// read has files read by another program.
+func read(t *testing.T, files ...[]byte) (all []drawn) {
 	t.Helper()
 	dir := t.TempDir()
-	args := []string{"testdata/read.py"}
+	var paths []string
 	for i, b := range files {
-		path := filepath.Join(dir, fmt.Sprintf("%d.dxf", i))
-		if err := os.WriteFile(path, b, 0o600); err != nil {
+		paths = append(paths, filepath.Join(dir, fmt.Sprintf("%d.dxf", i)))
+		if err := os.WriteFile(paths[i], b, 0o600); err != nil {
 			t.Fatal(err)
 		}
-		args = append(args, path)
 	}
-	c := exec.Command("/usr/bin/python3", args...) // Debian's own, for which its packages are
-	var errs bytes.Buffer
-	c.Stderr = &errs
-	out, err := c.Output()
-	if err != nil {
-		t.Fatalf("ezdxf did not read the files: %v\n%smake test installs it (Debian: python3-ezdxf)", err, errs.Bytes())
-	}
-	found := map[string]drawn{}
-	if err := json.Unmarshal(out, &found); err != nil {
-		t.Fatal(err)
-	}
-	var all []drawn
-	for _, path := range args[1:] {
-		all = append(all, found[path])
+	for _, d := range judge.DXF(t, paths...) {
+		all = append(all, drawn(d))
 	}
 	return all
 }
@@ -172,7 +142,7 @@ func (d drawn) holds(layer string, points []plane.Point, it sheet.Item) bool {
 		moved[k] = it.OnPage(p)
 	}
 	closed := slices.Contains([]string{Cut, Inner, Seam, Carve}, layer)
-	return slices.ContainsFunc(d.Lines, func(l line) bool {
+	return slices.ContainsFunc(d.Lines, func(l judge.Line) bool {
 		return l.Layer == layer && l.Closed == closed && farthest(l.Points, moved) <= exact
 	})
 }

@@ -6,16 +6,14 @@ import (
 	"io"
 	"math"
 	"os"
-	"os/exec"
 	"path/filepath"
-	"regexp"
-	"strconv"
 	"strings"
 	"testing"
 
 	"understructure/geometry/plane"
 	"understructure/geometry/section"
 	"understructure/geometry/space"
+	"understructure/patterns/judge"
 	"understructure/patterns/plantest"
 )
 
@@ -133,17 +131,7 @@ func admesh(t *testing.T, stl []byte) map[string]float64 {
 	if err := os.WriteFile(path, stl, 0o600); err != nil {
 		t.Fatal(err)
 	}
-	out, err := exec.Command("admesh", path).Output()
-	if err != nil {
-		t.Fatalf("admesh did not read the file: %v; make test installs it (Debian: admesh)", err)
-	}
-	figures := map[string]float64{}
-	for _, m := range regexp.MustCompile(`(?m)([A-Z][A-Za-z0-9 ]+?) *[:=] *(-?[0-9.]+)`).FindAllStringSubmatch(string(out), -1) {
-		if _, twice := figures[m[1]]; !twice {
-			figures[m[1]], _ = strconv.ParseFloat(m[2], 64)
-		}
-	}
-	return figures
+	return judge.Mesh(t, path)
 }
 
 func written(t *testing.T, write func(io.Writer) error) []byte {

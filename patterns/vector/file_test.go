@@ -16,6 +16,7 @@ import (
 
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
+	"understructure/patterns/judge"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
 	"understructure/patterns/plantest"
@@ -68,8 +69,8 @@ func TestSameBytesTwice(t *testing.T) {
 // The file is sound, has its layers, its title and its language, and its fonts with it.
 func TestWhatTheFileHolds(t *testing.T) {
 	_, pdf := templates(t, plantest.Plan(), "A4")
-	run(t, "qpdf", "--check", pdf)
-	open := string(run(t, "qpdf", "--qdf", "--object-streams=disable", pdf, "-"))
+	judge.Run(t, "qpdf", "--check", pdf)
+	open := string(judge.Run(t, "qpdf", "--qdf", "--object-streams=disable", pdf, "-"))
 	for _, l := range drawing.Layers {
 		name := "<feff"
 		for _, r := range l.Title() {
@@ -82,10 +83,10 @@ func TestWhatTheFileHolds(t *testing.T) {
 	if !strings.Contains(open, "/Lang (en)") {
 		t.Error("no language")
 	}
-	if info := string(run(t, "pdfinfo", pdf)); !strings.Contains(info, "Day bodice of striped silk taffeta") {
+	if info := string(judge.Run(t, "pdfinfo", pdf)); !strings.Contains(info, "Day bodice of striped silk taffeta") {
 		t.Errorf("title missing in\n%s", info)
 	}
-	for _, line := range strings.Split(string(run(t, "pdffonts", pdf)), "\n")[2:] {
+	for _, line := range strings.Split(string(judge.Run(t, "pdffonts", pdf)), "\n")[2:] {
 		if f := strings.Fields(line); len(f) > 4 && f[len(f)-5] != "yes" {
 			t.Errorf("font not embedded: %s", line)
 		}
@@ -98,7 +99,7 @@ func TestLettersOfManyLanguages(t *testing.T) {
 	p.Object.Title = text
 	p.Pieces = p.Pieces[:1]
 	_, pdf := templates(t, p, "A3")
-	got := strings.Join(strings.Fields(string(run(t, "pdftotext", "-layout", pdf, "-"))), " ")
+	got := strings.Join(strings.Fields(string(judge.Run(t, "pdftotext", "-layout", pdf, "-"))), " ")
 	if !strings.Contains(got, text) {
 		t.Errorf("read back: %s", got)
 	}
@@ -155,7 +156,7 @@ func TestHostileTitlesGiveSoundFiles(t *testing.T) {
 		p.Pieces = p.Pieces[:1]
 		p.Pieces[0].Name = s
 		_, pdf := templates(t, p, "A4")
-		run(t, "qpdf", "--check", pdf)
+		judge.Run(t, "qpdf", "--check", pdf)
 	}
 }
 

@@ -2,12 +2,11 @@ package vector
 
 import (
 	"bytes"
-	"fmt"
 	"math"
-	"path/filepath"
-	"strings"
 	"testing"
 
+	"understructure/geometry/plane"
+	"understructure/patterns/judge"
 	"understructure/patterns/sheet"
 )
 
@@ -30,22 +29,15 @@ func TestAPrinterThatIsNotTrueIsCorrected(t *testing.T) {
 		if err := PDF(&b, pages, Meta{Title: name}); err != nil {
 			t.Fatal(err)
 		}
-		out := filepath.Join(t.TempDir(), "page.pgm")
-		run(t, "pdftoppm", "-gray", "-rx", fmt.Sprint(dpi*across/100), "-ry", fmt.Sprint(dpi*up/100), "-f", "1", "-l", "1", "-singlefile",
-			file(t, "page.pdf", b.Bytes()), strings.TrimSuffix(out, ".pgm"))
-		g := pgm(t, out)
+		g := judge.Squeezed(t, file(t, "page.pdf", b.Bytes()), 1, across/100, up/100)
 		on := pages[0].Print()
-		level, upright := ruleTicks(pages[0])
-		for i := range level {
-			level[i].X = (level[i].X*on.Scale.X + on.At.X) * across / 100
-			level[i].Y = (level[i].Y*on.Scale.Y + on.At.Y) * up / 100
-			upright[i].X = (upright[i].X*on.Scale.X + on.At.X) * across / 100
-			upright[i].Y = (upright[i].Y*on.Scale.Y + on.At.Y) * up / 100
+		printed := func(q plane.Point) plane.Point {
+			return plane.Point{X: (q.X*on.Scale.X + on.At.X) * across / 100, Y: (q.Y*on.Scale.Y + on.At.Y) * up / 100}
 		}
-		high := on.Height * up / 100
+		level, upright := judge.Rules(pages[0])
 		got := [2]float64{
-			centre(g, level[1], high, true) - centre(g, level[0], high, true),
-			centre(g, upright[0], high, false) - centre(g, upright[1], high, false),
+			g.Middle(printed(level[1]), true) - g.Middle(printed(level[0]), true),
+			g.Middle(printed(upright[1]), false) - g.Middle(printed(upright[0]), false),
 		}
 		t.Logf("%s: %.3f mm across, %.3f mm up", name, got[0], got[1])
 		if math.Abs(got[0]-want[0]) > 0.05 || math.Abs(got[1]-want[1]) > 0.05 {

@@ -12,37 +12,25 @@ import (
 
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
+	"understructure/patterns/judge"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
 	"understructure/patterns/plantest"
 	"understructure/patterns/sheet"
 )
 
-const dpi = 600
-
 // The rule of 100 mm is 100 mm within 0.05 mm as drawn by three programs of other makes.
 func TestRuleAsDrawnByOthers(t *testing.T) {
 	pages, pdf := templates(t, small(), "A4")
-	level, upright := ruleTicks(pages[0])
-	dir := t.TempDir()
-	for name, draw := range map[string]func(out string){
-		"pdftoppm": func(out string) {
-			run(t, "pdftoppm", "-gray", "-r", "600", "-f", "1", "-l", "1", "-singlefile", pdf, strings.TrimSuffix(out, ".pgm"))
-		},
-		"mutool": func(out string) { run(t, "mutool", "draw", "-q", "-r", "600", "-c", "gray", "-o", out, pdf, "1") },
-		"gs": func(out string) {
-			run(t, "gs", "-q", "-dBATCH", "-dNOPAUSE", "-sDEVICE=pgmraw", "-r600", "-dGraphicsAlphaBits=4", "-dLastPage=1", "-sOutputFile="+out, pdf)
-		},
-	} {
-		out := filepath.Join(dir, name+".pgm")
-		draw(out)
-		g := pgm(t, out)
+	level, upright := judge.Rules(pages[0])
+	for _, name := range judge.Renderers {
+		g := judge.Render(t, name, pdf, 1)
 		for _, r := range []struct {
 			name string
 			got  float64
 		}{
-			{"level", centre(g, level[1], pages[0].Height, true) - centre(g, level[0], pages[0].Height, true)},
-			{"upright", centre(g, upright[0], pages[0].Height, false) - centre(g, upright[1], pages[0].Height, false)},
+			{"level", g.Middle(level[1], true) - g.Middle(level[0], true)},
+			{"upright", g.Middle(upright[1], false) - g.Middle(upright[0], false)},
 		} {
 			t.Logf("%s: %s rule %.3f mm", name, r.name, r.got)
 			if math.Abs(r.got-100) > 0.05 {
@@ -50,47 +38,6 @@ func TestRuleAsDrawnByOthers(t *testing.T) {
 			}
 		}
 	}
-}
-
-// ruleTicks are the middles of the first and the last tick of both rules, on the page.
-func ruleTicks(pg sheet.Page) (level, upright [2]plane.Point) {
-	var r plantest.Recorder
-	pg.Draw(&r)
-	for i, l := range r.Lines {
-		if l.Layer != drawing.Sheet || len(l.Points) != 2 {
-			continue
-		}
-		d := l.Points[1].Sub(l.Points[0])
-		ends := func() [2]plane.Point {
-			first, last := r.Lines[i+1].Points, r.Lines[i+11].Points
-			return [2]plane.Point{first[0].Lerp(first[1], 0.5), last[0].Lerp(last[1], 0.5)}
-		}
-		if d.X == sheet.Rule {
-			level = ends()
-		}
-		if d.Y == sheet.Rule {
-			upright = ends()
-		}
-	}
-	return
-}
-
-// centre is the place, in millimetres, of the middle of the dark line within 1 mm of a point:
-// across the page, or down it.
-func centre(g grey, p plane.Point, pageHeight float64, across bool) float64 {
-	const mm = dpi / 25.4
-	x, y := int(p.X*mm), int((pageHeight-p.Y)*mm)
-	sum, weight := 0.0, 0.0
-	for d := -24; d <= 24; d++ {
-		ink, at := 0.0, 0
-		if across {
-			ink, at = g.ink(x+d, y), x+d
-		} else {
-			ink, at = g.ink(x, y+d), y+d
-		}
-		sum, weight = sum+ink*(float64(at)+0.5), weight+ink
-	}
-	return sum / weight / mm
 }
 
 // traced is what mutool says of one page: every stroked path, in millimetres from the lower left.
@@ -101,7 +48,7 @@ type traced struct {
 
 func trace(t *testing.T, pdf string) []traced {
 	t.Helper()
-	d := xml.NewDecoder(bytes.NewReader(run(t, "mutool", "trace", pdf)))
+	d := xml.NewDecoder(bytes.NewReader(judge.Run(t, "mutool", "trace", pdf)))
 	d.Strict = false
 	var pages []traced
 	var height float64
@@ -213,7 +160,7 @@ func TestPageSizes(t *testing.T) {
 			}
 		}
 		pages, pdf := templates(t, p, paper)
-		info := string(run(t, "pdfinfo", "-f", "1", "-l", "1", pdf))
+		info := string(judge.Run(t, "pdfinfo", "-f", "1", "-l", "1", pdf))
 		_, size, _ := strings.Cut(info, "size:")
 		f := strings.Fields(size)
 		w, _ := strconv.ParseFloat(f[0], 64)
@@ -234,7 +181,7 @@ func TestSVGSize(t *testing.T) {
 		t.Fatal(err)
 	}
 	out := filepath.Join(t.TempDir(), "slice.png")
-	run(t, "rsvg-convert", "-d", "508", "-p", "508", "-b", "white", "-o", out, file(t, "slice.svg", b.Bytes()))
+	judge.Run(t, "rsvg-convert", "-d", "508", "-p", "508", "-b", "white", "-o", out, file(t, "slice.svg", b.Bytes()))
 	lo, hi := slice.Outline.Bounds()
 	box := inked(t, out)
 	t.Logf("inked %.3f × %.3f mm", box.Width()/20, box.Height()/20)
