@@ -17,7 +17,7 @@ import (
 
 // Face is one weight of the font.
 type Face struct {
-	Name string
+	Name string // as the font file has it for PostScript
 	TTF  []byte
 	once sync.Once
 	em   map[rune]float64 // advance of every letter, as a part of the letter size
@@ -25,8 +25,8 @@ type Face struct {
 
 // The two weights. Both hold the same letters.
 var (
-	Regular = &Face{Name: "regular", TTF: liberationsansregular.TTF}
-	Bold    = &Face{Name: "bold", TTF: liberationsansbold.TTF}
+	Regular = &Face{Name: "LiberationSans", TTF: liberationsansregular.TTF}
+	Bold    = &Face{Name: "LiberationSans-Bold", TTF: liberationsansbold.TTF}
 )
 
 // The reach of letters above and below the base line, as a part of the letter size: capitals

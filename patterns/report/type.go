@@ -112,7 +112,6 @@ func (s *setter) book(m vector.Meta, foot string) *vector.Book {
 	b := vector.NewBook(m)
 	for i, page := range s.pages {
 		b.Page(pageWidth, pageHeight)
-		b.On(drawing.Text)
 		for _, f := range page {
 			f(b)
 		}

@@ -4,6 +4,7 @@
 package vector
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -27,6 +28,11 @@ type Meta struct {
 // written is the date of creation in every file: a fixed one, so that the same record gives the same bytes.
 var written = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 
+const (
+	creator  = "Understructure"
+	language = "en"
+)
+
 // points is the number of PDF units (1/72 inch) in a millimetre.
 const points = 72 / 25.4
 
@@ -34,33 +40,32 @@ const points = 72 / 25.4
 // its last page.
 type Book struct {
 	pdf    *fpdf.Fpdf
-	layers map[drawing.Layer]int
-	height float64     // of the page, in millimetres
-	path   []byte      // buffer for one path
-	origin plane.Point // of that path, in grains
+	meta   Meta                  // fit to be read
+	layers map[drawing.Layer]int // nil until something is drawn on one
+	height float64               // of the page, in millimetres
+	path   []byte                // buffer for one path
+	origin plane.Point           // of that path, in grains
 	err    error
 }
 
 // NewBook returns a book without pages.
 func NewBook(m Meta) *Book {
+	m.Title, m.Subject = fonts.Readable(m.Title), fonts.Readable(m.Subject)
 	p := fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: 210, Ht: 297}})
 	p.SetCreationDate(written)
 	p.SetModificationDate(written)
 	p.SetCatalogSort(true)
-	p.SetLang("en")
-	p.SetTitle(fonts.Readable(m.Title), true)
-	p.SetSubject(fonts.Readable(m.Subject), true)
-	p.SetCreator("Understructure", true)
+	p.SetLang(language)
+	p.SetTitle(m.Title, true)
+	p.SetSubject(m.Subject, true)
+	p.SetCreator(creator, true)
+	p.SetProducer(creator, true)
 	p.SetMargins(0, 0, 0)
 	p.SetAutoPageBreak(false, 0)
-	p.AddUTF8FontFromBytes(fonts.Regular.Name, "", fonts.Regular.TTF)
-	p.AddUTF8FontFromBytes(fonts.Bold.Name, "", fonts.Bold.TTF)
-	b := &Book{pdf: p, layers: map[drawing.Layer]int{}}
-	for _, l := range drawing.Layers {
-		b.layers[l] = p.AddLayer(l.Title(), true)
+	for _, f := range []*fonts.Face{fonts.Regular, fonts.Bold} {
+		p.AddUTF8FontFromBytes(family(f), "", f.TTF)
 	}
-	p.OpenLayerPane()
-	return b
+	return &Book{pdf: p, meta: m}
 }
 
 // Page begins a page of a size in millimetres.
@@ -82,8 +87,20 @@ func (b *Book) Sheet(pg sheet.Page) {
 
 // On is part of drawing.Canvas.
 func (b *Book) On(l drawing.Layer) {
+	if b.layers == nil {
+		b.layer()
+	}
 	b.pdf.EndLayer()
 	b.pdf.BeginLayer(b.layers[l])
+}
+
+// layer lists all layers for the viewer, in their order.
+func (b *Book) layer() {
+	b.layers = map[drawing.Layer]int{}
+	for _, l := range drawing.Layers {
+		b.layers[l] = b.pdf.AddLayer(l.Title(), true)
+	}
+	b.pdf.OpenLayerPane()
 }
 
 // Line is part of drawing.Canvas.
@@ -120,7 +137,7 @@ func (b *Book) Word(w drawing.Word) {
 		return
 	}
 	b.check(w.At)
-	b.pdf.SetFont(fonts.Of(w.Bold).Name, "", w.Size*points)
+	b.pdf.SetFont(family(fonts.Of(w.Bold)), "", w.Size*points)
 	b.pdf.SetTextColor(int(w.Colour.R), int(w.Colour.G), int(w.Colour.B))
 	x, y := w.At.X, b.height-w.At.Y
 	if w.Turn == 0 {
@@ -142,7 +159,12 @@ func (b *Book) Write(w io.Writer) error {
 	if b.pdf.PageCount() == 0 {
 		return errors.New("vector: a PDF needs at least one page")
 	}
-	if err := b.pdf.Output(w); err != nil {
+	b.describe()
+	var pdf bytes.Buffer
+	if err := b.pdf.Output(&pdf); err != nil {
+		return fmt.Errorf("vector: %w", err)
+	}
+	if _, err := w.Write(finished(pdf.Bytes())); err != nil {
 		return fmt.Errorf("vector: %w", err)
 	}
 	return nil

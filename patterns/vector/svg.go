@@ -135,8 +135,8 @@ func paint(c drawing.Colour) canvas.Paint {
 	return canvas.Paint{Color: color.RGBA{c.R, c.G, c.B, 0xff}}
 }
 
-// family reads the fonts once.
-var family = sync.OnceValue(func() *canvas.FontFamily {
+// letters reads the fonts once.
+var letters = sync.OnceValue(func() *canvas.FontFamily {
 	f := canvas.NewFontFamily("sans")
 	for _, err := range []error{
 		f.LoadFont(fonts.Regular.TTF, 0, canvas.FontRegular),
@@ -155,5 +155,5 @@ func face(bold bool, size float64) *canvas.FontFace {
 	if bold {
 		style = canvas.FontBold
 	}
-	return family().Face(size*points, canvas.Black, style)
+	return letters().Face(size*points, canvas.Black, style)
 }
