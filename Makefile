@@ -6,6 +6,10 @@
 # make lint   gofmt, go vet, staticcheck
 # make pictures     the drawings in the README
 # make screenshots  the pictures of the window in the README
+# make licences   the terms of everything the program is built with, gathered anew
+# make longuse    an hour of restless use of the real window: no growth, nothing left behind
+# make package    the program for Linux, as an archive and a Debian package, in out
+# make race       the race detector on everything that runs at the same time
 # make tools  install what a bare Debian or Ubuntu lacks (the targets above do it by themselves)
 
 DEMO := assets/demo-1872-bodice.json
@@ -16,7 +20,7 @@ WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr
 # For the tests: programs that read what we write, and were not written by us.
 JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin python3-ezdxf admesh
 
-.PHONY: run test bench fuzz kills lint tools pictures screenshots
+.PHONY: run test bench fuzz kills lint tools pictures screenshots licences package race longuse
 .DEFAULT_GOAL := run
 
 run:
@@ -62,3 +66,15 @@ screenshots:
 	@sh .ci/install $(WINDOW) xvfb xauth xdotool imagemagick
 	CGO_ENABLED=1 go build -o understructure ./cmd/understructure
 	.ci/screenshots ./understructure assets/pictures
+
+licences:
+	go run ./cmd/licences assets/licences.txt
+
+package:
+	@sh .ci/install $(WINDOW)
+	.ci/package out
+
+longuse:
+	@sh .ci/install $(WINDOW) xvfb xdotool
+	CGO_ENABLED=1 go build -o understructure ./cmd/understructure
+	.ci/longuse ./understructure 60
