@@ -16,8 +16,8 @@ import (
 )
 
 // Write writes everything that is made from a plan into dir: plan.json, templates.pdf,
-// svg/ID.svg and dxf/ID.dxf for every piece, record.pdf, materials.csv, and the mount as one body in
-// mount.stl and mount.obj. See Put for what happens to files
+// svg/ID.svg and dxf/ID.dxf for every piece, record.pdf, materials.csv, and as bodies the mount and what holds the
+// skirt, together in mount.obj and each in an STL of its own. See Put for what happens to files
 // that are there already. done may be called often, with the share that is written.
 func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction float64)) error {
 	files, err := made(ctx, p)
@@ -87,7 +87,8 @@ func made(ctx context.Context, p plan.Plan) ([]File, error) {
 		}
 		files = append(files, drawn(p, pc)...)
 	}
-	return append(files, modelled(p)...), nil
+	models, err := modelled(p)
+	return append(files, models...), err
 }
 
 // drawn are the files of one piece.
@@ -98,21 +99,17 @@ func drawn(p plan.Plan, pc piece.Piece) []File {
 	}
 }
 
-// modelled are the files of the mount as one body.
-func modelled(p plan.Plan) []File {
-	if len(p.Surface.Built) == 0 {
-		return nil
+// modelled are the files of the mount, and of what holds the skirt, as bodies.
+func modelled(p plan.Plan) ([]File, error) {
+	bodies, err := solid.Bodies(p)
+	if err != nil || len(bodies) == 0 {
+		return nil, err
 	}
-	write := func(format func(solid.Body, io.Writer) error) func(io.Writer) error {
-		return func(w io.Writer) error {
-			body, err := solid.Of(p.Surface.Heights, p.Surface.Built)
-			if err != nil {
-				return err
-			}
-			return format(body, w)
-		}
+	files := []File{{"mount.obj", func(w io.Writer) error { return solid.OBJ(w, bodies...) }}}
+	for _, b := range bodies {
+		files = append(files, File{b.Name + ".stl", b.STL})
 	}
-	return []File{{"mount.stl", write(solid.Body.STL)}, {"mount.obj", write(solid.Body.OBJ)}}
+	return files, nil
 }
 
 // meta is what a file says of itself to a viewer.

@@ -10,11 +10,15 @@ import (
 	"understructure/geometry/space"
 )
 
+// says is at the head of every file; in STL there is room for 80 letters, and the first word must not be "solid", which
+// would make it the other kind of STL.
+const says = "one unit is one millimetre, z up"
+
 // STL writes the body as binary STL. The same body gives the same bytes.
 func (b Body) STL(w io.Writer) error {
 	out := bufio.NewWriter(w)
-	var head [80]byte // must not begin with "solid", which would make it the other kind of STL
-	copy(head[:], "mount, one unit is one millimetre, z up")
+	var head [80]byte
+	copy(head[:], b.Name+", nothing else; "+says)
 	out.Write(head[:])
 	binary.Write(out, binary.LittleEndian, uint32(len(b.Triangles)))
 	var facet [50]byte
@@ -33,15 +37,21 @@ func (b Body) STL(w io.Writer) error {
 	return nil
 }
 
-// OBJ writes the body as Wavefront OBJ, to a ten-thousandth of a millimetre. The same body gives the same bytes.
-func (b Body) OBJ(w io.Writer) error {
+// OBJ writes bodies as Wavefront OBJ, each an object of its name, to a ten-thousandth of a millimetre. The same bodies
+// give the same bytes.
+func OBJ(w io.Writer, bodies ...Body) error {
 	out := bufio.NewWriter(w)
-	fmt.Fprint(out, "# one unit is one millimetre, z up\no mount\n")
-	for _, p := range b.Points {
-		fmt.Fprintf(out, "v %.4f %.4f %.4f\n", p.X, p.Y, p.Z)
-	}
-	for _, t := range b.Triangles {
-		fmt.Fprintf(out, "f %d %d %d\n", t[0]+1, t[1]+1, t[2]+1)
+	fmt.Fprintf(out, "# %s\n# what has no name here is not in it, such as what fills the sleeves: that is soft, and hangs as they do\n", says)
+	before := 1
+	for _, b := range bodies {
+		fmt.Fprintf(out, "o %s\n", b.Name)
+		for _, p := range b.Points {
+			fmt.Fprintf(out, "v %.4f %.4f %.4f\n", p.X, p.Y, p.Z)
+		}
+		for _, t := range b.Triangles {
+			fmt.Fprintf(out, "f %d %d %d\n", t[0]+before, t[1]+before, t[2]+before)
+		}
+		before += len(b.Points)
 	}
 	if err := out.Flush(); err != nil {
 		return fmt.Errorf("solid: %w", err)

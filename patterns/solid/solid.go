@@ -1,7 +1,7 @@
-// Package solid makes the mount one closed body, for those who mill or print it: its outlines joined from
-// height to height, flat at the bottom and at the top, as STL or OBJ. Neither format has a unit; one in
+// Package solid makes the mount one closed body, and what holds the skirt another, for those who mill or print them:
+// outlines joined from height to height, flat at the bottom and at the top, as STL or OBJ. Neither format has a unit; one in
 // the file is one millimetre. As everywhere x runs to the figure's right, y to its front and z up from the floor.
-// It does not hollow the body out, and it does not know machines.
+// It does not hollow a body out, it has nothing of the sleeves, and it does not know machines.
 package solid
 
 import (
@@ -15,6 +15,7 @@ import (
 
 // Body is a closed skin of triangles, counter-clockwise seen from outside. The zero Body is empty.
 type Body struct {
+	Name      string
 	Points    []space.Point
 	Triangles [][3]int // indices of points
 }

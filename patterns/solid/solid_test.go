@@ -14,6 +14,7 @@ import (
 	"understructure/geometry/section"
 	"understructure/geometry/space"
 	"understructure/patterns/judge"
+	"understructure/patterns/plan"
 	"understructure/patterns/plantest"
 )
 
@@ -182,7 +183,7 @@ func TestAnotherProgramFindsWhatIsWrong(t *testing.T) {
 func TestOBJIsTheSameBody(t *testing.T) {
 	b, _, _ := mount(t)
 	var c Body
-	for _, line := range strings.Split(string(written(t, b.OBJ)), "\n") {
+	for _, line := range strings.Split(string(written(t, func(w io.Writer) error { return OBJ(w, b) })), "\n") {
 		var p space.Point
 		var i, j, k int
 		if n, _ := fmt.Sscanf(line, "v %f %f %f", &p.X, &p.Y, &p.Z); n == 3 {
@@ -200,6 +201,39 @@ func TestOBJIsTheSameBody(t *testing.T) {
 	}
 }
 
+// Objects are told apart by their names, and each has the points that its triangles speak of.
+func TestTwoBodiesInOneOBJ(t *testing.T) {
+	p := plantest.Plan()
+	bodies, err := Bodies(p)
+	if err != nil || len(bodies) != 1 || bodies[0].Name != Mount {
+		t.Fatalf("%d bodies: %v", len(bodies), err)
+	}
+	p.Skirt = &plan.Skirt{Heights: []float64{0, 20, 40}, Support: []plane.Ring{nil, nil, nil}}
+	if bodies, err = Bodies(p); err != nil || len(bodies) != 1 {
+		t.Fatalf("nothing under the skirt: %d bodies, %v", len(bodies), err)
+	}
+	p.Skirt.Support = []plane.Ring{nil, round(400), round(300)}
+	if bodies, err = Bodies(p); err != nil || len(bodies) != 2 || bodies[1].Name != Skirt {
+		t.Fatalf("%d bodies: %v", len(bodies), err)
+	}
+	text := string(written(t, func(w io.Writer) error { return OBJ(w, bodies...) }))
+	_, skirt, found := strings.Cut(text, "\no "+Skirt+"\n")
+	least, most := math.MaxInt, 0
+	for _, line := range strings.Split(skirt, "\n") {
+		var i, j, k int
+		if n, _ := fmt.Sscanf(line, "f %d %d %d", &i, &j, &k); n == 3 {
+			least, most = min(least, i, j, k), max(most, i, j, k)
+		}
+	}
+	if first := len(bodies[0].Points); !found || least != first+1 || most != first+len(bodies[1].Points) {
+		t.Errorf("the skirt's triangles speak of points %d to %d", least, most)
+	}
+	p.Skirt.Support[1] = round(10).Move(plane.Point{X: 50})
+	if bodies, err = Bodies(p); err != nil || len(bodies) != 1 {
+		t.Errorf("a support beside the axis: %d bodies, %v", len(bodies), err)
+	}
+}
+
 func TestAnOutlineBesideTheAxisIsRefused(t *testing.T) {
 	beside := round(10).Move(plane.Point{X: 50})
 	if _, err := Of([]float64{0, 10}, []plane.Ring{round(10), beside}); err == nil || !strings.Contains(err.Error(), "10.0 mm above the floor") {
@@ -212,7 +246,7 @@ func TestAnOutlineBesideTheAxisIsRefused(t *testing.T) {
 
 func TestTheSameBytesTwice(t *testing.T) {
 	b, _, _ := mount(t)
-	for _, write := range []func(io.Writer) error{b.STL, b.OBJ} {
+	for _, write := range []func(io.Writer) error{b.STL, func(w io.Writer) error { return OBJ(w, b, b) }} {
 		if !bytes.Equal(written(t, write), written(t, write)) {
 			t.Error("the same body gave other bytes the second time")
 		}

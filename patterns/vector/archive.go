@@ -49,7 +49,7 @@ func finished(pdf []byte) []byte {
 
 // packet is what the file says of itself, as XMP (ISO 16684-1:2012). It says the same as the file's older dictionary.
 func (m Meta) packet(archive bool) []byte {
-	const date = "2006-01-02T15:04:05"
+	const date = "2006-01-02T15:04:05-07:00"
 	var b bytes.Buffer
 	b.WriteString("<?xpacket begin=\"\ufeff\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n" +
 		`<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">` + "\n" +
