@@ -11,8 +11,9 @@ import (
 
 // Figure is the garment's figure alone, as its fittings leave it, in a fraction of the time of Shape: for
 // whoever shapes one level of it by hand.
-func Figure(r record.Record) (torso.Torso, error) {
-	t, _, err := figureOf(fitting.Apply(r).Record)
+func Figure(r record.Record) (t torso.Torso, err error) {
+	defer confess(&err)
+	t, _, err = figureOf(fitting.Apply(r).Record)
 	return t, err
 }
 

@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"os"
-	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -61,15 +60,14 @@ func answered(t *testing.T, text string, cut bool) {
 	}
 	ctx, stop := context.WithTimeout(context.Background(), time.Minute)
 	defer stop()
-	defer func() {
-		if x := recover(); x != nil {
-			t.Errorf("panic: %v\n%s\n%s", x, text, debug.Stack())
-		}
-	}()
 	if cut {
 		_, err = pipeline.Run(ctx, r, nil)
 	} else {
 		_, err = pipeline.Shape(ctx, r)
+	}
+	var fault *pipeline.Fault
+	if errors.As(err, &fault) {
+		t.Errorf("%v\n%s\n%s", err, text, fault.Stack)
 	}
 	if errors.Is(err, context.DeadlineExceeded) {
 		t.Errorf("not done in a minute:\n%s", text)

@@ -37,13 +37,8 @@ func records(t *testing.T) (n int, cutAll bool) {
 // most of the time.
 const every = 20
 
-// run computes a record; a panic is a finding like any other.
-func run(r record.Record, cut bool) (p plan.Plan, err error) {
-	defer func() {
-		if x := recover(); x != nil {
-			err = fmt.Errorf("panic: %v", x)
-		}
-	}()
+// run computes a record.
+func run(r record.Record, cut bool) (plan.Plan, error) {
 	if cut {
 		return pipeline.Run(context.Background(), r, nil)
 	}

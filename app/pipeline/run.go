@@ -21,8 +21,9 @@ import (
 type Progress func(stage string, done float64)
 
 // Run computes the mount of a record. It stops early with the context's error when ctx
-// ends; any other error names a reading with which no mount can be made.
-func Run(ctx context.Context, r record.Record, progress func(stage string, done float64)) (plan.Plan, error) {
+// ends; any other error names a reading with which no mount can be made, or is a *Fault.
+func Run(ctx context.Context, r record.Record, progress func(stage string, done float64)) (p plan.Plan, err error) {
+	defer confess(&err)
 	tell := func(stage string, done float64) error {
 		if progress != nil {
 			progress(stage, done)
@@ -57,13 +58,14 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 	if err := tell("fit", 0.95); err != nil {
 		return plan.Plan{}, err
 	}
-	p := seen.Mark(j.plan())
+	p = seen.Mark(j.plan())
 	return p, tell("done", 1)
 }
 
 // Shape is Run without the pieces and what is summed up from them: the surface, the levels and
 // what is to be known of the fit, in a fraction of the time.
-func Shape(ctx context.Context, r record.Record) (plan.Plan, error) {
+func Shape(ctx context.Context, r record.Record) (p plan.Plan, err error) {
+	defer confess(&err)
 	j, seen, err := start(r)
 	if err != nil {
 		return plan.Plan{}, err

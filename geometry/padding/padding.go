@@ -10,6 +10,7 @@ package padding
 import (
 	"slices"
 
+	"understructure/geometry/parallel"
 	"understructure/geometry/section"
 	"understructure/geometry/surface"
 )
@@ -104,7 +105,7 @@ func Lay(job Job) Mount {
 // thickness measures from every point of the base along its normal to the wanted shape.
 func (m *Mount) thickness() Field {
 	f := make(Field, len(m.Base.Z))
-	inParallel(len(f), func(i int) {
+	parallel.Each(len(f), func(i int) {
 		row, _ := m.Wanted.Row(m.Base.Z[i])
 		for j := range section.Directions {
 			f[i][j] = m.fill(i, j, &row)

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"understructure/geometry/curve"
+	"understructure/geometry/parallel"
 	"understructure/geometry/section"
 	"understructure/geometry/surface"
 )
@@ -173,7 +174,7 @@ func (s *solver) solve() {
 	n := len(s.want)
 	off, lo, hi := make([]float64, n), make([]float64, n), make([]float64, n)
 	for range rounds {
-		inParallel(n, func(i int) {
+		parallel.Each(n, func(i int) {
 			lo[i] = s.settle(&faces[i], s.want[i]-slackest-off[i], lo[i])
 			hi[i] = s.settle(&faces[i], s.want[i]-closest-off[i], max(hi[i], lo[i]))
 		})

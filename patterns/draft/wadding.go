@@ -3,15 +3,15 @@
 package draft
 
 import (
+	"cmp"
 	"context"
 	"fmt"
-	"runtime"
 	"slices"
 	"strings"
-	"sync"
 
 	"understructure/geometry/flatten"
 	"understructure/geometry/padding"
+	"understructure/geometry/parallel"
 	"understructure/geometry/section"
 	"understructure/geometry/space"
 	"understructure/patterns/piece"
@@ -207,28 +207,10 @@ func name(parts []part, layers int) {
 // each runs f for 0…n−1 on all processors and returns the error of the lowest number.
 func each(ctx context.Context, n int, f func(i int) error) error {
 	errs := make([]error, n)
-	next := make(chan int)
-	var wg sync.WaitGroup
-	for range min(runtime.NumCPU(), n) {
-		wg.Add(1)
-		go func() {
-			defer wg.Done()
-			for i := range next {
-				if errs[i] = ctx.Err(); errs[i] == nil {
-					errs[i] = f(i)
-				}
-			}
-		}()
-	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
-	wg.Wait()
-	for _, err := range errs {
-		if err != nil {
-			return err
+	parallel.Each(n, func(i int) {
+		if errs[i] = ctx.Err(); errs[i] == nil {
+			errs[i] = f(i)
 		}
-	}
-	return nil
+	})
+	return cmp.Or(errs...)
 }
