@@ -44,3 +44,13 @@ func DXF(t testing.TB, paths ...string) []Drawing {
 	}
 	return all
 }
+
+// On are the lines on a layer, in order.
+func (d Drawing) On(layer string) (lines []Line) {
+	for _, l := range d.Lines {
+		if l.Layer == layer {
+			lines = append(lines, l)
+		}
+	}
+	return lines
+}

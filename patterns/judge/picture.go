@@ -3,6 +3,7 @@ package judge
 import (
 	"bytes"
 	"fmt"
+	"math"
 	"testing"
 
 	"understructure/geometry/plane"
@@ -42,6 +43,21 @@ func Squeezed(t testing.TB, pdf string, page int, across, up float64) Picture {
 	t.Helper()
 	n := fmt.Sprint(page)
 	return picture(t, Run(t, "pdftoppm", "-gray", "-rx", fmt.Sprint(dpi*across), "-ry", fmt.Sprint(dpi*up), "-f", n, "-l", n, "-singlefile", pdf))
+}
+
+// Corner has the lower left corner of a page drawn, large enough for both rules, of a page so high in millimetres. It
+// spares drawing the rest of a large one; mutool cannot.
+func Corner(t testing.TB, by, pdf string, page int, height float64) Picture {
+	t.Helper()
+	const wide, high = 130 * dpi / 254 * 10, 145 * dpi / 254 * 10
+	n := fmt.Sprint(page)
+	if by == "gs" {
+		return picture(t, Run(t, by, "-q", "-dBATCH", "-dNOPAUSE", "-sDEVICE=pgmraw", fmt.Sprint("-r", dpi), fmt.Sprintf("-g%dx%d", wide, high),
+			"-dGraphicsAlphaBits=4", "-dFirstPage="+n, "-dLastPage="+n, "-sOutputFile=-", pdf))
+	}
+	top := int(math.Ceil(height/25.4*dpi)) - high
+	return picture(t, Run(t, "pdftoppm", "-gray", "-r", fmt.Sprint(dpi), "-f", n, "-l", n, "-singlefile",
+		"-x", "0", "-y", fmt.Sprint(top), "-W", fmt.Sprint(wide), "-H", fmt.Sprint(high), pdf))
 }
 
 // picture reads PGM.

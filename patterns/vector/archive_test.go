@@ -1,0 +1,92 @@
+package vector
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+
+	"understructure/geometry/plane"
+	"understructure/patterns/drawing"
+	"understructure/patterns/judge"
+	"understructure/patterns/plantest"
+)
+
+// paper is a page without layers, of words in both weights, a line, a dashed line and a field.
+func paper(t *testing.T) []byte {
+	t.Helper()
+	b := NewBook(Meta{Title: "Paper (one) \\ <two> & ½", Subject: "words"})
+	b.Page(210, 297)
+	b.Word(drawing.Word{Text: "(ß) \\ ½ – ħ Ω 縫", At: plane.Point{X: 20, Y: 200}, Size: 4})
+	b.Word(drawing.Word{Text: "bold", At: plane.Point{X: 20, Y: 180}, Size: 4, Bold: true, Turn: 1, Colour: drawing.Grey})
+	b.Line([]plane.Point{{X: 20, Y: 20}, {X: 90, Y: 30}}, false, drawing.Pen{Width: 0.3, Dash: []float64{3, 1}, Colour: drawing.Pale})
+	b.Fill([]plane.Point{{X: 20, Y: 20}, {X: 90, Y: 30}, {X: 50, Y: 50}}, drawing.Colour{R: 200, G: 10})
+	var out bytes.Buffer
+	if err := b.Write(&out); err != nil {
+		t.Fatal(err)
+	}
+	return out.Bytes()
+}
+
+func TestAnArchiveTakesAPaper(t *testing.T) {
+	pdf := paper(t)
+	for _, fault := range judge.Archive(t, file(t, "paper.pdf", pdf), pdf) {
+		t.Error(fault)
+	}
+}
+
+// The judge is no judge unless it finds what is wrong. Every change keeps the length, so that the file stays sound.
+func TestTheArchiveFindsWhatIsWrong(t *testing.T) {
+	whole := paper(t)
+	for clause, change := range map[string][2]string{
+		"6.1.2":    {"%µ¶", "%abcd"},
+		"6.1.3":    {"/ID [<", "/IX [<"},
+		"6.2.3":    {"/GTS_PDFA1", "/GTS_PDFX1"},
+		"6.2.11":   {"/FontName /UNDSTR+", "/FontName /UNDSTT+"},
+		"6.2.11.5": {"/W [", "/V ["},
+		"6.5":      {"/Lang (", "/AA   ("},
+		"6.6.2":    {"<dc:title>", "<dc:other>"},
+		"6.6.4":    {"<pdfaid:part>2", "<pdfaid:part>1"},
+	} {
+		pdf := bytes.ReplaceAll(whole, []byte(change[0]), []byte(change[1]))
+		if clause == "6.6.2" {
+			pdf = bytes.ReplaceAll(pdf, []byte("</dc:title>"), []byte("</dc:other>"))
+		}
+		if bytes.Equal(pdf, whole) || len(pdf) != len(whole) {
+			t.Fatalf("%s: nothing is changed, or its length", clause)
+		}
+		if faults := strings.Join(judge.Archive(t, file(t, "wrong.pdf", pdf), pdf), "\n"); !strings.Contains(faults, clause+":") {
+			t.Errorf("%s is not found in %q", clause, faults)
+		}
+	}
+	pages, path := templates(t, small(), "A4")
+	var pdf bytes.Buffer
+	if err := PDF(&pdf, pages, Meta{Title: "layers"}); err != nil {
+		t.Fatal(err)
+	}
+	if faults := strings.Join(judge.Archive(t, path, pdf.Bytes()), "\n"); !strings.Contains(faults, "6.9") || !strings.Contains(faults, "6.6.4") {
+		t.Errorf("layers: %q", faults)
+	}
+}
+
+// Whatever is drawn on a template belongs to a layer, so that all of it can be hidden.
+func TestNothingIsDrawnBesideTheLayers(t *testing.T) {
+	_, pdf := templates(t, plantest.Plan(), "A4")
+	inside, drawn := false, 0
+	for _, line := range strings.Split(string(judge.Run(t, "qpdf", "--qdf", "--object-streams=disable", "--normalize-content=y", pdf, "-")), "\n") {
+		switch f := strings.Fields(line); {
+		case len(f) == 0:
+		case f[len(f)-1] == "BDC":
+			inside = true
+		case f[len(f)-1] == "EMC":
+			inside = false
+		case line == "s" || line == "S" || line == "f" || strings.Contains(line, "> Tj"):
+			drawn++
+			if !inside {
+				t.Fatalf("%q is on no layer", line)
+			}
+		}
+	}
+	if drawn < 100 {
+		t.Errorf("%d things are drawn", drawn)
+	}
+}
