@@ -2,6 +2,7 @@ package vector
 
 import (
 	"bytes"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -88,5 +89,35 @@ func TestNothingIsDrawnBesideTheLayers(t *testing.T) {
 	}
 	if drawn < 100 {
 		t.Errorf("%d things are drawn", drawn)
+	}
+}
+
+// Another program hides the layers one after the other: with each that the page uses it draws less, and in the end nothing.
+func TestLayersAreHidden(t *testing.T) {
+	_, pdf := templates(t, plantest.Plan(), "A4")
+	args := []string{"draw", "-q", "-r", "60", "-c", "gray", "-F", "pgm", "-o", "-"}
+	ink := func() (dark int) {
+		pgm := judge.Run(t, "mutool", append(args, pdf, "1")...)
+		var width, height int
+		fmt.Sscanf(string(pgm), "P5\n%d %d", &width, &height)
+		for _, b := range pgm[len(pgm)-width*height:] {
+			dark += 255 - int(b)
+		}
+		return dark
+	}
+	used := 0
+	before := ink()
+	for k := range drawing.Layers {
+		args = append(args, "-z", fmt.Sprint(k+1))
+		now := ink()
+		if now > before {
+			t.Errorf("without %q more is drawn", drawing.Layers[k].Title())
+		} else if now < before {
+			used++
+		}
+		before = now
+	}
+	if before != 0 || used < 4 {
+		t.Errorf("%d are left of a page without layers, %d of which were used", before, used)
 	}
 }
