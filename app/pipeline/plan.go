@@ -58,6 +58,7 @@ func whole(p plan.Plan) plan.Plan {
 		q.Holes, q.Marks, q.Seams = orEmpty(q.Holes), orEmpty(q.Marks), orEmpty(q.Seams)
 	}
 	p.Pieces, p.Warnings, p.Layers, p.Lengths, p.Materials = orEmpty(p.Pieces), orEmpty(p.Warnings), orEmpty(p.Layers), orEmpty(p.Lengths), orEmpty(p.Materials)
+	p.Doubt.Remeasure = orEmpty(p.Doubt.Remeasure)
 	p.Stages, p.Cuts, p.Cautions = orEmpty(p.Stages), orEmpty(p.Cuts), orEmpty(p.Cautions)
 	return p
 }

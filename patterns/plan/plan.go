@@ -19,6 +19,7 @@ type Plan struct {
 	Build          string            `json:"build"` // "padded" or "slices"
 	StandHeight    float64           `json:"stand_height"`
 	Levels         []Level           `json:"levels"` // from the neck down
+	Doubt          Doubt             `json:"doubt"`
 	Surface        Surface           `json:"surface"`
 	AsBuilt        *AsBuilt          `json:"as_built,omitempty"` // nil where no pieces were cut
 	Skirt          *Skirt            `json:"skirt,omitempty"`    // nil where there is none, or it cannot hang
@@ -57,17 +58,20 @@ type Measured struct {
 
 // Level is one row of the fit table. A nil length does not apply there.
 type Level struct {
-	Name         string     `json:"name"`
-	Height       float64    `json:"height"`
-	GarmentGirth *float64   `json:"garment_girth"` // inside girth of the garment
-	Taken        bool       `json:"taken"`         // the garment girth was taken, not drawn
-	Ease         float64    `json:"ease"`
-	TargetGirth  *float64   `json:"target_girth"`
-	FormGirth    *float64   `json:"form_girth"`
-	BuiltGirth   *float64   `json:"built_girth"`
-	Clearance    *float64   `json:"clearance"` // garment girth less built girth; negative is strain
-	StrainChance *float64   `json:"strain_chance"`
-	Section      plane.Ring `json:"section"` // the wanted outline
+	Name         string   `json:"name"`
+	Height       float64  `json:"height"`
+	GarmentGirth *float64 `json:"garment_girth"` // inside girth of the garment
+	Taken        bool     `json:"taken"`         // the garment girth was taken, not drawn
+	Ease         float64  `json:"ease"`
+	TargetGirth  *float64 `json:"target_girth"`
+	FormGirth    *float64 `json:"form_girth"`
+	BuiltGirth   *float64 `json:"built_girth"`
+	Clearance    *float64 `json:"clearance"`    // garment girth less built girth; negative is strain
+	ClearanceSD  *float64 `json:"clearance_sd"` // one standard deviation of it, from all that is uncertain
+	StrainChance *float64 `json:"strain_chance"`
+	// EaseForOnePercent is the ease with which the chance of strain at this level is 1 %.
+	EaseForOnePercent *float64   `json:"ease_for_one_percent"`
+	Section           plane.Ring `json:"section"` // the wanted outline
 }
 
 // Surface holds the outlines at many heights, bottom to top; nil where a height has none.

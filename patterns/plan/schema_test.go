@@ -52,7 +52,8 @@ func full() Plan {
 	square := plane.Ring{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 100}, {X: 0, Y: 100}}
 	return Plan{
 		Understructure: Version, Object: Object{Number: "1", Year: 1872, Wearer: "woman", Notice: "invented"}, Build: "padded",
-		Levels:  []Level{{Name: "bust", Height: 1300, GarmentGirth: &n, StrainChance: &chance, Section: square}, {Name: "shoulder"}},
+		Levels:  []Level{{Name: "bust", Height: 1300, GarmentGirth: &n, StrainChance: &chance, EaseForOnePercent: &n, Section: square}, {Name: "shoulder"}},
+		Doubt:   Doubt{ChanceAnywhere: 0.01, EaseForAll: 31, Remeasure: []Remeasure{{Key: "garment.bodice.bust_girth", Taken: true, Share: 0.4, ChanceAfter: 0.006}}},
 		Surface: Surface{Heights: []float64{1000, 1010}, Form: []plane.Ring{square, nil}, Target: []plane.Ring{square, nil}, Built: []plane.Ring{square, nil}},
 		Pieces: []piece.Piece{{
 			ID: "W01-front", Count: 1, Layer: 1, Outline: square, Holes: []plane.Ring{square.Reverse()},
@@ -94,6 +95,9 @@ func TestSchemaRefuses(t *testing.T) {
 		"another version":               func(p *Plan) { p.Understructure = 2 },
 		"another build":                 func(p *Plan) { p.Build = "knitted" },
 		"a chance above one":            func(p *Plan) { *p.Levels[0].StrainChance = 1.5 },
+		"a chance anywhere above one":   func(p *Plan) { p.Doubt.ChanceAnywhere = 1.2 },
+		"a share below nothing":         func(p *Plan) { p.Doubt.Remeasure[0].Share = -0.1 },
+		"nothing to measure again":      func(p *Plan) { p.Doubt.Remeasure[0].Key = "" },
 		"a level with no such name":     func(p *Plan) { p.Levels[0].Name = "knee" },
 		"a name that leaves the folder": func(p *Plan) { p.Pieces[0].ID = "../x" },
 		"no piece to cut":               func(p *Plan) { p.Pieces[0].Count = 0 },
@@ -124,7 +128,7 @@ func TestSchemaHasTheKeysOfThePlan(t *testing.T) {
 		t.Fatal(err)
 	}
 	for name, v := range map[string]any{
-		"": Plan{}, "object": Object{}, "measured": Measured{}, "level": Level{}, "surface": Surface{}, "warning": Warning{},
+		"": Plan{}, "object": Object{}, "measured": Measured{}, "level": Level{}, "doubt": Doubt{}, "remeasure": Remeasure{}, "surface": Surface{}, "warning": Warning{},
 		"value": Value{}, "layer": Layer{}, "stage": Stage{}, "length": Length{}, "volume": Volume{}, "standing": Standing{}, "material": Material{},
 		"paper": Paper{}, "piece": piece.Piece{}, "mark": piece.Mark{}, "seam": piece.Seam{},
 		"skirt": Skirt{}, "skirt_girth": SkirtGirth{}, "fall": Fall{}, "hem": Hem{}, "silhouette": Silhouette{}, "likeness": Likeness{}, "practice": Practice{},
