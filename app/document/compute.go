@@ -85,5 +85,9 @@ func (d *Document) Close() {
 		d.run.cancel()
 	}
 	d.run.number++
-	d.forgetCopy()
+	if d.safety.kept { // what an earlier window left stays for the next
+		d.forgetCopy()
+	}
+	d.safety.claim.release()
+	d.safety.claim = unclaimed()
 }

@@ -36,6 +36,7 @@ type Document struct {
 	history *history.Of[record.Record]
 	path    string
 	title   string
+	state   state // of the file as this window knows it
 	plan    plan.Plan
 	err     error
 	run     run
@@ -53,7 +54,7 @@ func New(rooms Rooms) *Document {
 	return &Document{
 		Changed: func() {}, Computed: func() {}, Failed: func(error) {},
 		rooms: rooms, history: history.From(record.Record{}),
-		safety: safety{after: func(delay time.Duration, f func()) { time.AfterFunc(delay, f) }},
+		safety: safety{after: func(delay time.Duration, f func()) { time.AfterFunc(delay, f) }, claim: unclaimed()},
 	}
 }
 
@@ -64,11 +65,13 @@ func (d *Document) Start(title string, r record.Record) {
 
 // Open shows the record of a file. On error what was open stays open.
 func (d *Document) Open(path string) error {
+	state := stateOf(path)
 	r, err := d.rooms.Load(path)
 	if err != nil {
 		return err
 	}
 	d.begin(path, "", r)
+	d.state = state
 	return nil
 }
 
@@ -76,7 +79,8 @@ func (d *Document) begin(path, title string, r record.Record) {
 	if d.Dirty() {
 		d.forgetCopy()
 	}
-	d.path, d.title = path, title
+	d.path, d.title, d.state = path, title, ""
+	d.claim()
 	d.history = history.From(r)
 	d.plan, d.err = plan.Plan{}, nil
 	d.changed()
@@ -145,21 +149,6 @@ func (d *Document) Undoes() (string, bool) { return d.history.Undoes() }
 
 // Redoes names what Redo would take again; false when there is nothing.
 func (d *Document) Redoes() (string, bool) { return d.history.Redoes() }
-
-// Save writes the record to its file.
-func (d *Document) Save() error { return d.SaveAs(d.path) }
-
-// SaveAs writes the record to a file, which from then on is its file.
-func (d *Document) SaveAs(path string) error {
-	if err := d.rooms.Save(path, d.Record()); err != nil {
-		return err
-	}
-	d.forgetCopy()
-	d.path, d.title = path, ""
-	d.history.Mark()
-	d.Changed()
-	return nil
-}
 
 // changed follows a change that the plan depends on.
 func (d *Document) changed() {

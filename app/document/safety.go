@@ -2,6 +2,7 @@ package document
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -22,22 +23,29 @@ type safety struct {
 	waiting bool
 	kept    bool // there is a copy, or will be
 	disk    sync.Mutex
-	number  int // guarded by disk
+	number  int  // guarded by disk
+	failing bool // the last copy could not be written; guarded by disk
+	claim   claim
 }
 
-// CopyPath is where the safety copy of a file lies: hidden, in the same folder.
-func CopyPath(path string) string {
-	return filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+".autosave")
-}
+// copyPath is where this window's safety copy lies; "" where none is kept.
+func (d *Document) copyPath() string { return d.safety.claim.path }
 
-func (d *Document) copyPath() string {
+// claim takes a safety copy of the file that is open now, and gives up the one before.
+func (d *Document) claim() {
+	d.safety.disk.Lock()
+	defer d.safety.disk.Unlock()
+	d.safety.number++ // what is still to be written belongs to the one before
+	d.safety.claim.release()
+	d.safety.kept, d.safety.failing = false, false
 	switch {
 	case d.path != "":
-		return CopyPath(d.path)
+		d.safety.claim = claimed(d.path)
 	case d.rooms.Scratch != "":
-		return CopyPath(filepath.Join(d.rooms.Scratch, "untitled.json"))
+		d.safety.claim = claimed(filepath.Join(d.rooms.Scratch, "untitled.json"))
+	default:
+		d.safety.claim = unclaimed()
 	}
-	return ""
 }
 
 // keepCopy sees to it that the record is copied within the delay; further changes until then
@@ -73,8 +81,11 @@ func (d *Document) write(number int, path string, r record.Record) {
 	}
 	err := d.rooms.Draft(path, r)
 	var unfinished *record.Refusal // something that a record needs is still to be typed
-	if err != nil && !errors.As(err, &unfinished) {
-		d.rooms.Post(func() { d.Failed(err) })
+	if failed := err != nil && !errors.As(err, &unfinished); failed != d.safety.failing {
+		d.safety.failing = failed
+		if failed { // said once, not at every key
+			d.rooms.Post(func() { d.Failed(fmt.Errorf("unsaved work cannot be copied for safety: %w", err)) })
+		}
 	}
 }
 

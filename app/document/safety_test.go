@@ -27,6 +27,9 @@ func (d *desk) copied(t *testing.T) {
 	defer d.safety.disk.Unlock()
 }
 
+// killed leaves the copy, and lets go of it as the system does.
+func (d *desk) killed() { d.safety.claim.release() }
+
 // atOnce is for tests that do not wait.
 func atOnce(_ time.Duration, f func()) { f() }
 
@@ -98,7 +101,8 @@ func TestUnsavedWorkIsCopiedAndRecovered(t *testing.T) {
 	d.Set(waist, mm(600))
 	d.copied(t)
 
-	after := newDesk(t, echo) // the program was killed and started again
+	d.killed()
+	after := newDesk(t, echo)
 	after.files = d.files
 	if err := after.Open(path); err != nil {
 		t.Fatal(err)
@@ -164,7 +168,7 @@ func TestARecordThatIsNotYetWholeIsNoFailure(t *testing.T) {
 	for _, c := range []struct {
 		refuse error
 		want   int
-	}{{&record.Refusal{Path: "form.bodice.bust_girth", Message: "must be given"}, 0}, {errors.New("the disk is full"), 1}} {
+	}{{&record.Refusal{Path: "form.bodice.bust_girth", Message: "must be given"}, 0}, {errors.New("the disk is full"), 1}, {errors.New("the disk is full"), 1}, {nil, 1}, {errors.New("the disk is full"), 2}} {
 		d.refuse = c.refuse
 		d.write(d.safety.number, d.copyPath(), d.Record())
 		for len(d.posts) > 0 {
@@ -181,5 +185,57 @@ func TestWhatEveryMountNeedsCannotBeTakenOut(t *testing.T) {
 		if _, err := field(t, dress(), path).Read("", "cm"); (err == nil) != ok {
 			t.Errorf("%s may be empty: %v, want %v", path, err == nil, ok)
 		}
+	}
+}
+
+// The first window has the copy with the plain name; a second neither sees it as left behind nor writes to it, and
+// what either leaves when it is killed is found.
+func TestTwoWindowsOnOneFileKeepACopyEach(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "dress.json")
+	waist := field(t, dress(), "garment.bodice.waist_girth")
+	open := func() *desk {
+		d := newDesk(t, echo)
+		d.safety.after = atOnce
+		d.files[path] = dress()
+		if err := d.Open(path); err != nil {
+			t.Fatal(err)
+		}
+		return d
+	}
+	first := open()
+	first.Set(waist, mm(600))
+	first.copied(t)
+	second := open()
+	if _, ok := second.Left(); ok {
+		t.Fatal("the work of a window that lives is offered to another")
+	}
+	second.Set(waist, mm(610))
+	second.copied(t)
+	if first.copyPath() == second.copyPath() {
+		t.Fatalf("both windows write %s", first.copyPath())
+	}
+	second.killed()
+	if third := open(); third.copyPath() != second.copyPath() {
+		t.Errorf("a third window does not find what the second left, but has %s", third.copyPath())
+	}
+	if _, err := os.Stat(first.copyPath()); err != nil {
+		t.Errorf("the first window's copy: %v", err)
+	}
+}
+
+// Who closes the window before deciding is asked again the next time.
+func TestClosingLeavesWhatWasLeftBehind(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "dress.json")
+	if err := os.WriteFile(CopyPath(path), nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	d := newDesk(t, echo)
+	d.files[path] = dress()
+	if err := d.Open(path); err != nil {
+		t.Fatal(err)
+	}
+	d.Close()
+	if _, err := os.Stat(CopyPath(path)); err != nil {
+		t.Errorf("the work that was left behind: %v", err)
 	}
 }

@@ -1,6 +1,7 @@
 package ui
 
 import (
+	"errors"
 	"os"
 	"path/filepath"
 	"strings"
@@ -12,6 +13,8 @@ import (
 	"fyne.io/fyne/v2/lang"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
+
+	"understructure/app/document"
 )
 
 // dialogSize leaves a file dialog room on a small screen.
@@ -23,27 +26,8 @@ func (w *Window) leave(then func()) {
 		then()
 		return
 	}
-	if w.ask {
-		return
-	}
-	w.ask = true
-	var d *dialog.CustomDialog
-	answer := func(label string, do func()) *widget.Button {
-		return widget.NewButton(label, func() {
-			w.ask = false
-			w.win.Canvas().SetOnTypedKey(nil)
-			d.Hide()
-			do()
-		})
-	}
-	text := widget.NewLabel(lang.L("{{.Name}} has changes that are not saved.", map[string]any{"Name": w.name()}))
-	d = dialog.NewCustomWithoutButtons(lang.L("Save changes?"), text, w.win)
-	save := answer(lang.L("Save"), func() { w.saveThen(then) })
-	save.Importance = widget.HighImportance
-	cancel := answer(lang.L("Cancel"), func() {})
-	d.SetButtons([]fyne.CanvasObject{cancel, answer(lang.L("Don't save"), then), save})
-	d.Show()
-	w.onEscape(cancel.OnTapped)
+	w.question(lang.L("Save changes?"), lang.L("{{.Name}} has changes that are not saved.", map[string]any{"Name": w.name()}),
+		answer{lang.L("Cancel"), func() {}}, answer{lang.L("Don't save"), then}, answer{lang.L("Save"), func() { w.saveThen(then) }})
 }
 
 // chooseFile asks which record to open.
@@ -115,11 +99,30 @@ func (w *Window) saveThen(then func()) {
 		w.saveAs(then)
 		return
 	}
-	if err := w.doc.Save(); err != nil {
+	err := w.doc.Save()
+	var overtaken *document.Overtaken
+	switch {
+	case errors.As(err, &overtaken):
+		w.overtaken(then)
+	case err != nil:
 		w.failed(err)
-		return
+	default:
+		then()
 	}
-	then()
+}
+
+// overtaken asks what to do where somebody else has saved the file.
+func (w *Window) overtaken(then func()) {
+	text := lang.L("{{.Name}} was changed by somebody else since it was opened here.\nReplacing the file would lose their changes.", map[string]any{"Name": w.name()})
+	replace := func() {
+		if err := w.doc.SaveAs(w.doc.Path()); err != nil {
+			w.failed(err)
+			return
+		}
+		then()
+	}
+	w.question(lang.L("Changed by somebody else"), text,
+		answer{lang.L("Cancel"), func() {}}, answer{lang.L("Replace the file"), replace}, answer{lang.L("Save as…"), func() { w.saveAs(then) }})
 }
 
 // stem is the record's name as the start of a file name, without what a file name may not hold.

@@ -42,6 +42,30 @@ func TestLeavingAsksAboutUnsavedChanges(t *testing.T) {
 	}
 }
 
+func TestWhatSomebodyElseSavedIsNotReplacedUnasked(t *testing.T) {
+	b := newBench(t)
+	path := filepath.Join(t.TempDir(), "dress.json")
+	if err := b.doc.SaveAs(path); err != nil {
+		t.Fatal(err)
+	}
+	theirs := dress()
+	theirs.Garment.Bodice[measure.WaistGirth] = 600
+	if err := record.Save(path, theirs); err != nil {
+		t.Fatal(err)
+	}
+	b.retype(waist, "66")
+	for _, c := range []struct {
+		answer string
+		want   float64
+	}{{"Cancel", 600}, {"Replace the file", 660}} {
+		b.save()
+		b.press(c.answer)
+		if r, err := record.Load(path); err != nil || r.Garment.Bodice[measure.WaistGirth] != c.want {
+			t.Errorf("after %s the file has a waist of %v, %v; want %v", c.answer, r.Garment.Bodice[measure.WaistGirth], err, c.want)
+		}
+	}
+}
+
 func TestSaveAsAsksBeforeReplacing(t *testing.T) {
 	b := newBench(t)
 	path := filepath.Join(t.TempDir(), "dress.json")
