@@ -33,7 +33,7 @@ func (o object) data() string {
 	return string(b)
 }
 
-// Archive holds a PDF without layers, forms or annotations against what PDF/A-2b asks of such a file, and returns what is
+// Archive holds a PDF without forms or annotations against what PDF/A-2b asks of such a file, and returns what is
 // amiss, by clause (ISO 19005-2:2011). qpdf lays the file open; nothing is taken from whoever wrote it. The file is
 // at a path, and this is what is in it.
 func Archive(t testing.TB, path string, pdf []byte) []string {
@@ -44,6 +44,7 @@ func Archive(t testing.TB, path string, pdf []byte) []string {
 	f.keys()
 	f.colours()
 	f.about()
+	f.layers()
 	f.letters()
 	return f.faults
 }
@@ -119,7 +120,7 @@ func (f *file) ends(pdf []byte) {
 var forbidden = map[string]string{
 	"/Encrypt": "6.1.3", "/F": "6.1.7", "/FFilter": "6.1.7", "/TR": "6.2.5", "/TR2": "6.2.5", "/HTP": "6.2.5", "/OPI": "6.2.9", "/PS": "6.2.9",
 	"/SMask": "6.2.10, none is wanted", "/Annots": "6.3, none is wanted", "/AcroForm": "6.4, none is wanted", "/XFA": "6.4", "/AA": "6.5", "/JS": "6.5", "/OpenAction": "6.5, none is wanted",
-	"/OCProperties": "6.9, none is wanted", "/OC": "6.9, none is wanted", "/AlternatePresentations": "6.10", "/PresSteps": "6.10", "/Requirements": "6.11",
+	"/AS": "6.9", "/AlternatePresentations": "6.10", "/PresSteps": "6.10", "/Requirements": "6.11",
 }
 
 func (f *file) keys() {
@@ -191,6 +192,26 @@ func (f *file) about() {
 	}
 	if title := f.at(f.trailer.Value, "/Info", "/Title"); title != "u:"+x.Described.Title || x.Described.Title == "" {
 		f.fault("6.6.2", "title %q, in XMP %q", title, x.Described.Title)
+	}
+}
+
+// layers: the set that is shown has a name and an order that lists every layer, and every layer has a name of its own.
+func (f *file) layers() {
+	all, _ := f.root("/OCProperties", "/OCGs").([]any)
+	if all == nil {
+		return
+	}
+	order, _ := f.root("/OCProperties", "/D", "/Order").([]any)
+	name, _ := f.root("/OCProperties", "/D", "/Name").(string)
+	if name == "" || !slices.Equal(order, all) {
+		f.fault("6.9", "the layers %v, in order %v, are shown as %q", all, order, name)
+	}
+	names := map[any]bool{}
+	for _, l := range all {
+		names[f.at(l, "/Name")] = true
+	}
+	if len(names) != len(all) || names[nil] {
+		f.fault("6.9", "%d layers have the names %v", len(all), names)
 	}
 }
 

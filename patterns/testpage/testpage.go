@@ -37,6 +37,7 @@ func Write(w io.Writer, p plan.Paper) error {
 		p.Height = math.Min(p.Height, roll)
 	}
 	b := vector.NewBook(vector.Meta{Title: "Test page for printers", Subject: "Does this printer print true to size?"})
+	b.TrueSize()
 	b.Page(p.Width, p.Height)
 	draw(b, p)
 	return b.Write(w)

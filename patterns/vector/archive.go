@@ -15,9 +15,8 @@ import (
 	"understructure/assets/fonts"
 )
 
-// Archives ask that a file keeps its colours, its letters and what it says of itself: PDF/A-2b (ISO 19005-2:2011). A
-// book without layers is written so. One with layers differs only in these, which the library gives no name for
-// the set that is shown (6.9), and does not say that it is for archives.
+// Archives ask that a file keeps its colours, its letters and what it says of itself: PDF/A-2b (ISO 19005-2:2011). The
+// library does most of it; what it leaves out is added here at the end.
 
 // family is how the library is told of a font. It writes utf8 before the name, which thus becomes as long as the tag
 // that the name of an incomplete font must begin with (ISO 32000-1:2008, 9.6.4).
@@ -27,28 +26,33 @@ const tag = "UNDSTR"
 
 // describe puts into the library what the file says of itself and which colours are meant.
 func (b *Book) describe() {
-	b.pdf.SetXmpMetadata(b.meta.packet(b.layers == nil))
+	b.pdf.SetXmpMetadata(b.meta.packet())
 	b.pdf.AddOutputIntent(fpdf.OutputIntentType{SubtypeIdent: fpdf.OutputIntent_GTS_PDFA1, OutputConditionIdentifier: "sRGB IEC61966-2.1", ICCProfile: colour.SRGB})
 }
 
-// finished adds what the library leaves out: the tags of incomplete fonts, and an identity, which follows from the
-// content. It also mends where the file's own dictionary is: the library forgets that the colours stand behind it.
-// Nothing that is found by its place in the file moves.
-func finished(pdf []byte) []byte {
+// finished adds what the library leaves out: the tags of incomplete fonts, a name for the set of layers that is shown,
+// the wish to be printed at 100 %, and an identity, which follows from the content. It also mends where the file's own
+// dictionary is: the library forgets that the colours stand behind it. Only the last object grows, the root,
+// so that no other is to be found elsewhere.
+func (b *Book) finished(pdf []byte) []byte {
 	for _, f := range []*fonts.Face{fonts.Bold, fonts.Regular} { // the name of one begins like that of the other
 		pdf = bytes.ReplaceAll(pdf, []byte("/utf8"+family(f)), []byte("/"+tag+"+"+f.Name))
 	}
-	at := bytes.LastIndex(pdf, []byte("\ntrailer\n"))
-	var objects, root, info int
-	fmt.Sscanf(string(pdf[at:]), "\ntrailer\n<<\n/Size %d\n/Root %d 0 R\n/Info %d 0 R\n", &objects, &root, &info)
-	end := bytes.LastIndex(pdf, []byte(">>\nstartxref\n"))
+	root, table, trailer := bytes.LastIndex(pdf, []byte("<<\n/Type /Catalog\n")), bytes.LastIndex(pdf, []byte("xref\n0 ")), bytes.LastIndex(pdf, []byte("trailer\n"))
+	catalog := bytes.Replace(pdf[root:table], []byte("/D <<"), []byte("/D <</Name (Layers) "), 1)
+	if b.trueSize {
+		catalog = bytes.Replace(catalog, []byte("<<\n"), []byte("<<\n/Version /1.7\n/ViewerPreferences <</PrintScaling /None>>\n"), 1)
+	}
+	var objects, last, info int
+	fmt.Sscanf(string(pdf[trailer:]), "trailer\n<<\n/Size %d\n/Root %d 0 R\n/Info %d 0 R\n", &objects, &last, &info)
 	id := sha256.Sum256(pdf)
-	trailer := fmt.Sprintf("\ntrailer\n<<\n/Size %d\n/Root %d 0 R\n/Info %d 0 R\n/ID [<%x> <%x>]\n", objects, root, info-1, id[:16], id[:16])
-	return slices.Concat(pdf[:at], []byte(trailer), pdf[end:])
+	end := fmt.Sprintf("trailer\n<<\n/Size %d\n/Root %d 0 R\n/Info %d 0 R\n/ID [<%x> <%x>]\n>>\nstartxref\n%d\n%%%%EOF\n",
+		objects, last, info-1, id[:16], id[:16], root+len(catalog))
+	return slices.Concat(pdf[:root], catalog, pdf[table:trailer], []byte(end))
 }
 
 // packet is what the file says of itself, as XMP (ISO 16684-1:2012). It says the same as the file's older dictionary.
-func (m Meta) packet(archive bool) []byte {
+func (m Meta) packet() []byte {
 	const date = "2006-01-02T15:04:05-07:00"
 	var b bytes.Buffer
 	b.WriteString("<?xpacket begin=\"\ufeff\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n" +
@@ -63,10 +67,8 @@ func (m Meta) packet(archive bool) []byte {
 	put(&b, "pdf:Producer", creator, "")
 	put(&b, "xmp:CreateDate", written.Format(date), "")
 	put(&b, "xmp:ModifyDate", written.Format(date), "")
-	if archive {
-		put(&b, "pdfaid:part", "2", "")
-		put(&b, "pdfaid:conformance", "B", "")
-	}
+	put(&b, "pdfaid:part", "2", "")
+	put(&b, "pdfaid:conformance", "B", "")
 	b.WriteString("</rdf:Description></rdf:RDF></x:xmpmeta>\n<?xpacket end=\"w\"?>")
 	return b.Bytes()
 }

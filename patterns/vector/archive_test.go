@@ -3,6 +3,7 @@ package vector
 import (
 	"bytes"
 	"fmt"
+	"os"
 	"strings"
 	"testing"
 
@@ -28,10 +29,38 @@ func paper(t *testing.T) []byte {
 	return out.Bytes()
 }
 
-func TestAnArchiveTakesAPaper(t *testing.T) {
+func TestAnArchiveTakesPapersAndTemplates(t *testing.T) {
 	pdf := paper(t)
 	for _, fault := range judge.Archive(t, file(t, "paper.pdf", pdf), pdf) {
 		t.Error(fault)
+	}
+	pdf = layered(t)
+	for _, fault := range judge.Archive(t, file(t, "templates.pdf", pdf), pdf) {
+		t.Error(fault)
+	}
+}
+
+// layered are templates.
+func layered(t *testing.T) []byte {
+	t.Helper()
+	_, path := templates(t, plantest.Plan(), "A4")
+	pdf, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return pdf
+}
+
+// Templates ask to be printed at 100 %; papers need not.
+func TestTemplatesAskForTheirSize(t *testing.T) {
+	for name, c := range map[string]struct {
+		pdf  []byte
+		asks bool
+	}{"paper": {paper(t), false}, "templates": {layered(t), true}} {
+		open := judge.Run(t, "qpdf", "--qdf", "--object-streams=disable", file(t, name+".pdf", c.pdf), "-")
+		if bytes.Contains(open, []byte("/PrintScaling /None")) != c.asks {
+			t.Errorf("%s: want %v", name, c.asks)
+		}
 	}
 }
 
@@ -59,13 +88,9 @@ func TestTheArchiveFindsWhatIsWrong(t *testing.T) {
 			t.Errorf("%s is not found in %q", clause, faults)
 		}
 	}
-	pages, path := templates(t, small(), "A4")
-	var pdf bytes.Buffer
-	if err := PDF(&pdf, pages, Meta{Title: "layers"}); err != nil {
-		t.Fatal(err)
-	}
-	if faults := strings.Join(judge.Archive(t, path, pdf.Bytes()), "\n"); !strings.Contains(faults, "6.9") || !strings.Contains(faults, "6.6.4") {
-		t.Errorf("layers: %q", faults)
+	pdf := bytes.Replace(layered(t), []byte("/D <</Name ("), []byte("/D <</Namf ("), 1)
+	if faults := strings.Join(judge.Archive(t, file(t, "layers.pdf", pdf), pdf), "\n"); !strings.Contains(faults, "6.9:") {
+		t.Errorf("layers without a name: %q", faults)
 	}
 }
 

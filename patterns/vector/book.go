@@ -42,10 +42,12 @@ type Book struct {
 	pdf    *fpdf.Fpdf
 	meta   Meta                  // fit to be read
 	layers map[drawing.Layer]int // nil until something is drawn on one
-	height float64               // of the page, in millimetres
-	path   []byte                // buffer for one path
-	origin plane.Point           // of that path, in grains
-	err    error
+
+	trueSize bool        // asks to be printed at 100 %
+	height   float64     // of the page, in millimetres
+	path     []byte      // buffer for one path
+	origin   plane.Point // of that path, in grains
+	err      error
 }
 
 // NewBook returns a book without pages.
@@ -75,8 +77,12 @@ func (b *Book) Page(width, height float64) {
 	b.height = height
 }
 
+// TrueSize asks whoever prints the book to print it at 100 %; not every program heeds it.
+func (b *Book) TrueSize() { b.trueSize = true }
+
 // Sheet adds a page of templates, drawn larger where its printer wants that.
 func (b *Book) Sheet(pg sheet.Page) {
+	b.TrueSize()
 	p := pg.Print()
 	b.Page(p.Width, p.Height)
 	if pg.Scale != (plane.Point{}) {
@@ -164,7 +170,7 @@ func (b *Book) Write(w io.Writer) error {
 	if err := b.pdf.Output(&pdf); err != nil {
 		return fmt.Errorf("vector: %w", err)
 	}
-	if _, err := w.Write(finished(pdf.Bytes())); err != nil {
+	if _, err := w.Write(b.finished(pdf.Bytes())); err != nil {
 		return fmt.Errorf("vector: %w", err)
 	}
 	return nil
