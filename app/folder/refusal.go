@@ -13,6 +13,7 @@ var (
 	ErrReadOnly  = errors.New("the disk can only be read")
 	ErrForbidden = errors.New("this account may not write there")
 	ErrNoFolder  = errors.New("a file stands where the folder is to be")
+	ErrGone      = errors.New("the folder is no longer there")
 )
 
 // Refusal says that nothing was written to a folder, and for which of the reasons.
@@ -32,7 +33,7 @@ func (r *Refusal) Unwrap() []error { return []error{r.Reason, r.Err} }
 // reasons are what the system says, by the reason that stands behind it.
 var reasons = []struct{ said, reason error }{
 	{syscall.ENOSPC, ErrFull}, {syscall.EDQUOT, ErrFull},
-	{syscall.EROFS, ErrReadOnly}, {fs.ErrPermission, ErrForbidden}, {syscall.ENOTDIR, ErrNoFolder},
+	{syscall.EROFS, ErrReadOnly}, {fs.ErrPermission, ErrForbidden}, {syscall.ENOTDIR, ErrNoFolder}, {fs.ErrNotExist, ErrGone},
 }
 
 // Explain makes a Refusal of an error met in writing to dir where a reason is known; it returns any other as it is.

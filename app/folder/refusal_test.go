@@ -11,11 +11,11 @@ import (
 	"testing"
 )
 
-// The numbers are those of POSIX.1-2017, chapter "Error Numbers": ENOSPC, EDQUOT, EROFS, EACCES, EPERM, ENOTDIR.
+// The numbers are those of POSIX.1-2017, chapter "Error Numbers": ENOSPC, EDQUOT, EROFS, EACCES, EPERM, ENOTDIR, ENOENT.
 func TestExplainKnowsWhatTheSystemSays(t *testing.T) {
 	for said, reason := range map[error]error{
 		syscall.ENOSPC: ErrFull, syscall.EDQUOT: ErrFull, syscall.EROFS: ErrReadOnly,
-		syscall.EACCES: ErrForbidden, syscall.EPERM: ErrForbidden, syscall.ENOTDIR: ErrNoFolder,
+		syscall.EACCES: ErrForbidden, syscall.EPERM: ErrForbidden, syscall.ENOTDIR: ErrNoFolder, syscall.ENOENT: ErrGone,
 	} {
 		err := Explain("/out", fmt.Errorf("plan.json: %w", &fs.PathError{Op: "write", Path: "/out/plan.json", Err: said}))
 		var r *Refusal

@@ -127,6 +127,7 @@ func advice(dir string) map[error]string {
 		folder.ErrReadOnly:  lang.L("The disk that {{.Folder}} is on can only be read. Choose a folder on another disk.", in),
 		folder.ErrForbidden: lang.L("You may not write to {{.Folder}}. Choose a folder of your own.", in),
 		folder.ErrNoFolder:  lang.L("{{.Folder}} cannot be a folder, because a file of that name is there. Choose another place.", in),
+		folder.ErrGone:      lang.L("{{.Folder}} is no longer there: a drive may have been taken out. Choose another folder; your work is still in this window.", in),
 	}
 }
 

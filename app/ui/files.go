@@ -15,6 +15,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"understructure/app/document"
+	"understructure/app/folder"
 )
 
 // dialogSize leaves a file dialog room on a small screen.
@@ -105,18 +106,21 @@ func (w *Window) saveThen(then func()) {
 	case errors.As(err, &overtaken):
 		w.overtaken(then)
 	case err != nil:
-		w.failed(err)
+		w.failed(unwritten(w.doc.Path(), err))
 	default:
 		then()
 	}
 }
+
+// unwritten says why a file could not be written.
+func unwritten(path string, err error) error { return inWords(folder.Explain(filepath.Dir(path), err)) }
 
 // overtaken asks what to do where somebody else has saved the file.
 func (w *Window) overtaken(then func()) {
 	text := lang.L("{{.Name}} was changed by somebody else since it was opened here.\nReplacing the file would lose their changes.", map[string]any{"Name": w.name()})
 	replace := func() {
 		if err := w.doc.SaveAs(w.doc.Path()); err != nil {
-			w.failed(err)
+			w.failed(unwritten(w.doc.Path(), err))
 			return
 		}
 		then()

@@ -66,6 +66,29 @@ func TestWhatSomebodyElseSavedIsNotReplacedUnasked(t *testing.T) {
 	}
 }
 
+// A drive that was taken out, as far as a program can tell.
+func TestAFolderThatIsGoneIsSaidInWords(t *testing.T) {
+	b := newBench(t)
+	gone := filepath.Join(t.TempDir(), "drive")
+	if err := os.Mkdir(gone, 0o700); err != nil {
+		t.Fatal(err)
+	}
+	if err := b.doc.SaveAs(filepath.Join(gone, "dress.json")); err != nil {
+		t.Fatal(err)
+	}
+	b.retype(waist, "66")
+	if err := os.RemoveAll(gone); err != nil {
+		t.Fatal(err)
+	}
+	b.save()
+	if top := b.win.Canvas().Overlays().Top(); top == nil || !says(top, "is no longer there") {
+		t.Error("nothing is said of a folder that is gone")
+	}
+	if !b.doc.Dirty() {
+		t.Error("the work counts as saved")
+	}
+}
+
 func TestSaveAsAsksBeforeReplacing(t *testing.T) {
 	b := newBench(t)
 	path := filepath.Join(t.TempDir(), "dress.json")

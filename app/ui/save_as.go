@@ -67,7 +67,7 @@ func (s *saving) save(path string) {
 		if moved {
 			s.w.doc.Undo()
 		}
-		s.w.failed(err)
+		s.w.failed(unwritten(path, err))
 		return
 	}
 	s.w.remember(path)
