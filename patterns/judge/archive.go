@@ -190,7 +190,7 @@ func (f *file) about() {
 	if d := x.Described; d.Part != "2" || d.Conformance != "B" {
 		f.fault("6.6.4", "part %q, conformance %q", d.Part, d.Conformance)
 	}
-	if title := f.at(f.trailer.Value, "/Info", "/Title"); title != "u:"+x.Described.Title || x.Described.Title == "" {
+	if title := f.at(f.trailer.Value, "/Info", "/Title"); title != "u:"+x.Described.Title {
 		f.fault("6.6.2", "title %q, in XMP %q", title, x.Described.Title)
 	}
 }
