@@ -138,24 +138,7 @@ func (m *Map) FocusLost() {}
 // Cursor says that places can be pointed at.
 func (m *Map) Cursor() desktop.Cursor { return desktop.CrosshairCursor }
 
-type mapRenderer struct{ *Map }
-
 // CreateRenderer is for the toolkit.
-func (m *Map) CreateRenderer() fyne.WidgetRenderer { return mapRenderer{m} }
-
-func (r mapRenderer) Destroy()           {}
-func (r mapRenderer) MinSize() fyne.Size { return fyne.NewSize(300, 260) }
-func (r mapRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.raster, r.layer}
-}
-
-func (r mapRenderer) Layout(size fyne.Size) {
-	r.raster.Resize(size)
-	r.layer.Resize(size)
-	r.mark()
-}
-
-func (r mapRenderer) Refresh() {
-	r.raster.Refresh()
-	r.mark()
+func (m *Map) CreateRenderer() fyne.WidgetRenderer {
+	return marked{m.raster, m.layer, m.mark, always(300, 260)}
 }

@@ -155,29 +155,7 @@ func (s *PhotoStage) point(at fyne.Position, g Grip, size float32, colour fyne.T
 }
 
 // photoStageRenderer cuts off what lies beside the stage: one may look from very near.
-type photoStageRenderer struct {
-	*PhotoStage
-	clip *container.Clip
-}
-
 // CreateRenderer is for the toolkit.
 func (s *PhotoStage) CreateRenderer() fyne.WidgetRenderer {
-	return photoStageRenderer{s, container.NewClip(s.layer)}
-}
-
-func (r photoStageRenderer) Destroy()           {}
-func (r photoStageRenderer) MinSize() fyne.Size { return fyne.NewSize(300, 260) }
-func (r photoStageRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.raster, r.clip}
-}
-
-func (r photoStageRenderer) Layout(size fyne.Size) {
-	r.raster.Resize(size)
-	r.clip.Resize(size)
-	r.mark()
-}
-
-func (r photoStageRenderer) Refresh() {
-	r.raster.Refresh()
-	r.mark()
+	return marked{s.raster, container.NewClip(s.layer), s.mark, always(300, 260)}
 }

@@ -135,25 +135,7 @@ func (s *Section) bar(size fyne.Size, scale float64) {
 	}
 }
 
-type sectionRenderer struct{ *Section }
-
 // CreateRenderer is for the toolkit.
-func (s *Section) CreateRenderer() fyne.WidgetRenderer { return sectionRenderer{s} }
-
-func (r sectionRenderer) Destroy()           {}
-func (r sectionRenderer) MinSize() fyne.Size { return fyne.NewSize(220, 180) }
-
-func (r sectionRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.raster, r.layer}
-}
-
-func (r sectionRenderer) Layout(size fyne.Size) {
-	r.raster.Resize(size)
-	r.layer.Resize(size)
-	r.mark()
-}
-
-func (r sectionRenderer) Refresh() {
-	r.raster.Refresh()
-	r.mark()
+func (s *Section) CreateRenderer() fyne.WidgetRenderer {
+	return marked{s.raster, s.layer, s.mark, always(220, 180)}
 }

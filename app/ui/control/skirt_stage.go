@@ -122,24 +122,7 @@ func (s *SkirtStage) word(text string, x, y, part float32) {
 	s.layer.Add(t)
 }
 
-type skirtStageRenderer struct{ *SkirtStage }
-
 // CreateRenderer is for the toolkit.
-func (s *SkirtStage) CreateRenderer() fyne.WidgetRenderer { return skirtStageRenderer{s} }
-
-func (r skirtStageRenderer) Destroy()           {}
-func (r skirtStageRenderer) MinSize() fyne.Size { return fyne.NewSize(420, 300) }
-func (r skirtStageRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.raster, r.layer}
-}
-
-func (r skirtStageRenderer) Layout(size fyne.Size) {
-	r.raster.Resize(size)
-	r.layer.Resize(size)
-	r.mark()
-}
-
-func (r skirtStageRenderer) Refresh() {
-	r.raster.Refresh()
-	r.mark()
+func (s *SkirtStage) CreateRenderer() fyne.WidgetRenderer {
+	return marked{s.raster, s.layer, s.mark, always(420, 300)}
 }

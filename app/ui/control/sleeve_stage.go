@@ -106,26 +106,7 @@ func (s *SleeveStage) paint(w, h int) image.Image {
 	return img
 }
 
-type sleeveStageRenderer struct{ *SleeveStage }
-
 // CreateRenderer is for the toolkit.
-func (s *SleeveStage) CreateRenderer() fyne.WidgetRenderer { return sleeveStageRenderer{s} }
-
-func (r sleeveStageRenderer) Destroy() {}
-func (r sleeveStageRenderer) MinSize() fyne.Size {
-	return fyne.NewSize(r.tableWidth()+sleeveLead+200, 300)
-}
-func (r sleeveStageRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.raster, r.layer}
-}
-
-func (r sleeveStageRenderer) Layout(size fyne.Size) {
-	r.raster.Resize(size)
-	r.layer.Resize(size)
-	r.mark()
-}
-
-func (r sleeveStageRenderer) Refresh() {
-	r.raster.Refresh()
-	r.mark()
+func (s *SleeveStage) CreateRenderer() fyne.WidgetRenderer {
+	return marked{s.raster, s.layer, s.mark, func() fyne.Size { return fyne.NewSize(s.tableWidth()+sleeveLead+200, 300) }}
 }
