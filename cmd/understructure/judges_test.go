@@ -241,3 +241,13 @@ func bodies(t *testing.T, dir string, p plan.Plan) {
 		}
 	}
 }
+
+func TestTheTestPageIsOfItsPaper(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "page.pdf")
+	if code, _, errors := truly("test-page", "--to", path, "--paper", "A3"); code != done {
+		t.Fatalf("exit %d: %s", code, errors)
+	}
+	if info := string(judge.Run(t, "pdfinfo", path)); !strings.Contains(info, "(A3)") || !strings.Contains(info, "Pages:           1\n") {
+		t.Error(info)
+	}
+}
