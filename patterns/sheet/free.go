@@ -161,14 +161,23 @@ func (f *free) take(centre plane.Point, w, h, turn float64) {
 // places are the middles of some two thousand empty cells, the nearest to p first.
 func (f *free) places(p plane.Point) []plane.Point {
 	stride := max(1, int(math.Sqrt(float64(f.columns*f.rows)/2000)))
-	var all []plane.Point
+	type place struct {
+		at  plane.Point
+		far float64
+	}
+	var all []place
 	for r := stride / 2; r < f.rows; r += stride {
 		for c := stride / 2; c < f.columns; c += stride {
 			if f.taken[r*f.columns+c] == empty {
-				all = append(all, f.box.Lo.Add(plane.Point{X: (float64(c) + 0.5) * f.cell, Y: (float64(r) + 0.5) * f.cell}))
+				at := f.box.Lo.Add(plane.Point{X: (float64(c) + 0.5) * f.cell, Y: (float64(r) + 0.5) * f.cell})
+				all = append(all, place{at, at.Dist(p)})
 			}
 		}
 	}
-	slices.SortStableFunc(all, func(a, b plane.Point) int { return cmp.Compare(a.Dist(p), b.Dist(p)) })
-	return all
+	slices.SortStableFunc(all, func(a, b place) int { return cmp.Compare(a.far, b.far) })
+	out := make([]plane.Point, len(all))
+	for i, q := range all {
+		out[i] = q.at
+	}
+	return out
 }

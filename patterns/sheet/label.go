@@ -104,12 +104,16 @@ func (f *free) block(lines []string) ([]drawing.Word, bool) {
 	if len(lines) == 0 {
 		return nil, true
 	}
-	places := f.places(f.box.Centre())
+	places, taken := f.places(f.box.Centre()), f.tally()
 	for _, size := range nameSizes {
 		w, h := blockSize(lines, size)
 		for _, turn := range []float64{-f.base, math.Pi/2 - f.base} {
+			wide, high := w+size, h+size/2
+			if math.Abs(math.Sin(turn)) > 0.5 { // a piece lies on its page at quarter turns alone
+				wide, high = high, wide
+			}
 			for _, p := range places {
-				if f.holds(p, w+size, h+size/2, turn) {
+				if taken.empty(p, wide, high) {
 					f.take(p, w+size, h+size/2, turn)
 					return stacked(lines, p, w, h, size, turn), true
 				}
