@@ -108,8 +108,12 @@ func (e encoder) mount(m Mount) node {
 	o.put("ease", e.ease(m.Ease))
 	o.put("shape", e.shape(m.Shape))
 	o.put("tape_error", e.optional(m.TapeError))
+	o.put("height_error", e.optional(m.HeightError))
+	o.put("cutting_error", e.optional(m.CuttingError))
 	o.put("wadding", e.waddings(m.Wadding))
 	cover.put("thickness", e.optional(m.Cover))
+	cover.put("spread", e.optional(m.CoverSpread))
+	cover.put("width", e.optional(m.CoverWidth))
 	o.put("cover", cover)
 	if p := m.Plank; p != nil {
 		plank.put("thickness", e.optional(p.Thickness))
@@ -118,11 +122,15 @@ func (e encoder) mount(m Mount) node {
 		plank.put("pole", e.optional(p.Pole))
 	}
 	o.put("plank", plank)
+	o.put("planks", listed(m.Planks, e.sheetOfFoam))
+	o.put("offcuts", listed(m.Offcuts, e.offcut))
+	o.put("prices", e.prices(m.Prices))
 	o.put("step", m.Step)
 	o.put("skirt", e.skirtMount(m.Skirt))
 	o.put("sleeves", e.sleeveMount(m.Sleeves))
 	o.put("pads", e.pads(m.Pads))
 	o.put("paper", e.paper(m.Paper))
+	o.put("printer", e.printer(m.Printer))
 	return o
 }
 
@@ -146,6 +154,7 @@ func (e encoder) waddings(ws []Wadding) node {
 		var o object
 		o.put("thickness", e.length(w.Thickness))
 		o.put("spread", e.optional(w.Spread))
+		o.put("width", e.optional(w.Width))
 		l = append(l, o)
 	}
 	switch len(l) {

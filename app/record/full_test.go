@@ -55,6 +55,41 @@ const full = `{
         "height": -7
       }
     },
+    "wadding": {
+      "thickness": 0.25,
+      "width": 60
+    },
+    "cover": {
+      "width": 54
+    },
+    "plank": {
+      "thickness": 2
+    },
+    "planks": [{
+      "thickness": 2,
+      "length": 96,
+      "width": 48,
+      "count": 2,
+      "price": 48.5
+    }, {
+      "thickness": 1,
+      "length": 48,
+      "width": 24
+    }],
+    "offcuts": [{
+      "thickness": 2,
+      "length": 20,
+      "width": 15.5
+    }],
+    "prices": {
+      "currency": "EUR",
+      "plank": 30,
+      "wadding": 4.25,
+      "cover": 0,
+      "calico": 3,
+      "net": 2.5,
+      "pole": 6
+    },
     "skirt": {
       "support": "hoops",
       "hold": "silhouette",
@@ -77,6 +112,11 @@ const full = `{
       "bust": 0.75,
       "hip": 1,
       "fill": true
+    },
+    "paper": "A3",
+    "printer": {
+      "x": 3.92,
+      "y": 3.945
     }
   },
   "fittings": [{
@@ -126,6 +166,9 @@ func TestTheFullRecordIsWrittenAsItWasRead(t *testing.T) {
 	}
 	if m := r.Mount; *m.Sleeves.BendDeg != 15 || !m.Pads.Shoulder.Asked || m.Pads.Shoulder.Projection != nil || *m.Pads.Bust.Projection != 19.05 {
 		t.Errorf("sleeves and pads %+v", m)
+	}
+	if m := r.Mount; m.Planks[0].Length != 2438.4 || *m.Planks[0].Count != 2 || m.Planks[1].Count != nil || m.Offcuts[0] != (Offcut{50.8, 508, 393.7}) {
+		t.Errorf("planks %+v, offcuts %+v", m.Planks, m.Offcuts)
 	}
 	if a := r.Mount.Shape[measure.Hip]; *a.Height != -177.8 || a.Girth != nil {
 		t.Errorf("hip %+v", a)

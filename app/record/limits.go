@@ -8,18 +8,24 @@ type Limit struct{ Least, Most float64 }
 // The limits. Like those of the measurements they catch a slip of the unit or the decimal
 // point; where no source is named they are wide of anything heard of in workshops, from memory.
 var (
-	MassLimit        = Limit{0.01, 50}  // kilograms; day dresses weigh 1.6 to 2.7 (New York Times 1883), court trains up to 10 (from memory)
-	EaseLimit        = Limit{0, 150}    // there is no negative ease: the mount is always smaller
-	TapeErrorLimit   = Limit{0, 20}     // one standard deviation
-	WaddingLimit     = Limit{0.5, 50}   // 2.5 to 32 mm are sold
-	SpreadLimit      = Limit{0, 10}     // one standard deviation
-	CoverLimit       = Limit{0, 10}     // 0 is no cover
-	PlankLimit       = Limit{3, 200}    // sheets from 0.3 cm, laminated planks to 10 cm and more
-	PlankSideLimit   = Limit{100, 5000} // length and width
-	PoleLimit        = Limit{0, 150}    // 0 is no pole
-	PaperWidthLimit  = Limit{sheet.LeastWidth, sheet.Most}
-	PaperHeightLimit = Limit{sheet.LeastHeight, sheet.Most}
-	YearLimit        = Limit{1000, 2100}
+	MassLimit         = Limit{0.01, 50}  // kilograms; day dresses weigh 1.6 to 2.7 (New York Times 1883), court trains up to 10 (from memory)
+	EaseLimit         = Limit{0, 150}    // there is no negative ease: the mount is always smaller
+	TapeErrorLimit    = Limit{0, 20}     // one standard deviation
+	HeightErrorLimit  = Limit{0, 20}     // one standard deviation
+	CuttingErrorLimit = Limit{0, 10}     // one standard deviation
+	WaddingLimit      = Limit{0.5, 50}   // 2.5 to 32 mm are sold
+	SpreadLimit       = Limit{0, 10}     // one standard deviation
+	CoverLimit        = Limit{0, 10}     // 0 is no cover
+	PlankLimit        = Limit{3, 200}    // sheets from 0.3 cm, laminated planks to 10 cm and more
+	PlankSideLimit    = Limit{100, 5000} // length and width
+	PoleLimit         = Limit{0, 150}    // 0 is no pole
+	CountLimit        = Limit{1, 1000}   // planks of one size in store
+	PriceLimit        = Limit{0, 1e6}    // in any currency
+	RollLimit         = Limit{300, 6000} // width; ribbons are narrower, and net of 6 m is sold
+	RuleLimit         = Limit{sheet.LeastRule, sheet.MostRule}
+	PaperWidthLimit   = Limit{sheet.LeastWidth, sheet.Most}
+	PaperHeightLimit  = Limit{sheet.LeastHeight, sheet.Most}
+	YearLimit         = Limit{1000, 2100}
 )
 
 // The limits of what goes under skirt and sleeves. Those of the stand are the waist height's, those of
@@ -72,8 +78,8 @@ const (
 	longestPath   = 1000
 )
 
-// mostWaddings is far more than a workshop keeps.
-const mostWaddings = 12
+// mostWaddings and mostPlanks, of whole ones and of offcuts, are far more than a workshop keeps.
+const mostWaddings, mostPlanks = 12, 50
 
 // The words that a choice may be.
 var (

@@ -121,14 +121,23 @@ func (d *decoder) mount(path string, n node, m *Mount) {
 		field{"ease", func(p string, n node) { d.ease(p, n, &m.Ease) }},
 		field{"shape", func(p string, n node) { d.shape(p, n, &m.Shape) }},
 		field{"tape_error", d.optional(&m.TapeError, q, TapeErrorLimit)},
+		field{"height_error", d.optional(&m.HeightError, q, HeightErrorLimit)},
+		field{"cutting_error", d.optional(&m.CuttingError, q, CuttingErrorLimit)},
 		field{"wadding", func(p string, n node) { m.Wadding = d.waddings(p, n) }},
-		field{"cover", func(p string, n node) { d.object(p, n, field{"thickness", d.optional(&m.Cover, q, CoverLimit)}) }},
+		field{"cover", func(p string, n node) {
+			d.object(p, n, field{"thickness", d.optional(&m.Cover, q, CoverLimit)}, field{"spread", d.optional(&m.CoverSpread, q, SpreadLimit)},
+				field{"width", d.optional(&m.CoverWidth, q, RollLimit)})
+		}},
 		field{"plank", func(p string, n node) { m.Plank = d.plank(p, n) }},
+		field{"planks", items(d, &m.Planks, mostPlanks, "planks", d.sheetOfFoam)},
+		field{"offcuts", items(d, &m.Offcuts, mostPlanks, "offcuts", d.offcut)},
+		field{"prices", func(p string, n node) { m.Prices = d.prices(p, n) }},
 		field{"step", d.word(&m.Step, Steps)},
 		field{"skirt", d.skirtMount(&m.Skirt)},
 		field{"sleeves", d.sleeveMount(&m.Sleeves)},
 		field{"pads", d.pads(&m.Pads)},
 		field{"paper", func(p string, n node) { d.paper(p, n, &m.Paper) }},
+		field{"printer", func(p string, n node) { m.Printer = d.printer(p, n) }},
 	)
 }
 
@@ -172,7 +181,8 @@ func (d *decoder) wadding(path string, n node) Wadding {
 	var thickness *float64
 	var w Wadding
 	q := d.lengths()
-	d.object(path, n, field{"thickness", d.optional(&thickness, q, WaddingLimit)}, field{"spread", d.optional(&w.Spread, q, SpreadLimit)})
+	d.object(path, n, field{"thickness", d.optional(&thickness, q, WaddingLimit)}, field{"spread", d.optional(&w.Spread, q, SpreadLimit)},
+		field{"width", d.optional(&w.Width, q, RollLimit)})
 	if thickness == nil {
 		d.refuse(join(path, "thickness"), "", "must be given", q.allowed(WaddingLimit))
 		return w

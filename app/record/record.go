@@ -53,18 +53,26 @@ type Form struct {
 
 // Mount is how it is to be built.
 type Mount struct {
-	Build     string // "padded" or "slices"
-	Ease      Ease
-	Shape     measure.Shape // what was set by hand, by level
-	TapeError *float64
-	Wadding   []Wadding
-	Cover     *float64 // thickness
-	Plank     *Plank
-	Step      string // "inside", "flush" or "bevel": how the step between two slices is treated
-	Skirt     SkirtMount
-	Sleeves   SleeveMount
-	Pads      Pads
-	Paper     Paper
+	Build        string // "padded" or "slices"
+	Ease         Ease
+	Shape        measure.Shape // what was set by hand, by level
+	TapeError    *float64
+	HeightError  *float64 // of the tape: how far off its level it lies
+	CuttingError *float64 // of an edge
+	Wadding      []Wadding
+	Cover        *float64 // thickness
+	CoverSpread  *float64 // of the cover's thickness
+	CoverWidth   *float64 // of its roll
+	Plank        *Plank
+	Planks       []Sheet // other sizes that can be had
+	Offcuts      []Offcut
+	Prices       Prices
+	Step         string // "inside", "flush" or "bevel": how the step between two slices is treated
+	Skirt        SkirtMount
+	Sleeves      SleeveMount
+	Pads         Pads
+	Paper        Paper
+	Printer      Printer
 }
 
 // Ease is one ease for the whole, or one a level; both may be absent.
@@ -73,10 +81,11 @@ type Ease struct {
 	ByLevel map[measure.Level]float64
 }
 
-// Wadding is one thickness that the maker has, with its spread (one standard deviation).
+// Wadding is one thickness that the maker has, with its spread (one standard deviation) and the width of its roll.
 type Wadding struct {
 	Thickness float64
 	Spread    *float64
+	Width     *float64
 }
 
 // Plank is foam sheet stock and the diameter of the pole that goes through it.

@@ -178,13 +178,15 @@ func TestStocked(t *testing.T) {
 	}{
 		{"waist ease", s.Ease[measure.Waist], 15}, {"bust ease", s.Ease[measure.Bust], 30}, {"tape error", s.TapeError, 3},
 		{"wadding", s.Wadding[0].Thickness, 6}, {"spread", s.Wadding[0].Spread, 1}, {"cover", s.Cover, 1},
+		{"height error", s.HeightError, 2}, {"cutting error", s.CuttingError, 1}, {"cover spread", s.CoverSpread, 1. / 6},
+		{"wadding width", s.Wadding[0].Width, 1500}, {"cover width", s.CoverWidth, 1500}, {"printer", s.Paper.ScaleX + s.Paper.ScaleY, 0},
 		{"plank", s.Plank.Thickness, 50}, {"pole", s.Plank.Pole, 32}, {"paper", s.Paper.Height, 297},
 	} {
 		if c.got != c.want {
 			t.Errorf("%s is %g, want %g", c.name, c.got, c.want)
 		}
 	}
-	if len(filled) != 1+len(measure.Levels)+1+2+1+4+2 {
+	if len(filled) != 1+len(measure.Levels)+1+3+2+4+2+3 {
 		t.Errorf("%d defaults noted: %v", len(filled), filled)
 	}
 	for path, v := range filled {
@@ -198,16 +200,16 @@ func TestStocked(t *testing.T) {
 }
 
 func TestWhatIsChosenIsNotStocked(t *testing.T) {
-	m := decode(t, body(`"mount": {"ease": {"waist": 8}, "tape_error": 2, "wadding": [{"thickness": 3}, {"thickness": 12, "spread": 1.5}],
+	m := decode(t, body(`"mount": {"ease": {"waist": 8}, "tape_error": 2, "wadding": [{"thickness": 3}, {"thickness": 12, "spread": 1.5, "width": 2000}],
 		"cover": {"thickness": 0}, "plank": {"thickness": 25, "length": 2000, "width": 1000, "pole": 0}, "step": "bevel", "paper": [300, 400]}`)).Mount
 	s, filled := m.Stocked("weak")
 	if s.Ease[measure.Waist] != 8 || s.Ease[measure.Bust] != 40 || s.Cover != 0 || s.Plank.Pole != 0 || s.Step != "bevel" {
 		t.Errorf("%+v", s)
 	}
-	if s.Wadding[0] != (Layer{3, 0.5}) || s.Wadding[1] != (Layer{12, 1.5}) || s.Paper.Width != 300 || s.Paper.Roll {
+	if s.Wadding[0] != (Layer{3, 0.5, 1500}) || s.Wadding[1] != (Layer{12, 1.5, 2000}) || s.Paper.Width != 300 || s.Paper.Roll {
 		t.Errorf("%+v", s)
 	}
-	if len(filled) != len(measure.Levels)-1+1 {
+	if len(filled) != len(measure.Levels)-1+1+2+1 {
 		t.Errorf("noted: %v", filled)
 	}
 }

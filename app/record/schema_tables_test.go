@@ -102,7 +102,7 @@ func whole() ordered {
 		ordered{{"if", append(formGiven, entry{"not", ifBuild("slices")})}, {"then", formComplete}},
 	}
 	defs := ordered{{"bodice", table(measure.Keys)}, {"skirt", table(measure.Skirt)}, {"sleeve", table(measure.Sleeve)},
-		{"wadding", closed("object", ordered{{"thickness", ordered{{"type", "number"}}}, {"spread", number}}, entry{"required", []string{"thickness"}})},
+		{"wadding", closed("object", ordered{{"thickness", ordered{{"type", "number"}}}, {"spread", number}, {"width", number}}, entry{"required", []string{"thickness"}})},
 		{"readings", ordered{{"description", "A number, or a list of several readings: of lengths the smallest counts, of slopes the mean."},
 			{"type", []string{"number", "array", "null"}}, {"minItems", 1}, {"maxItems", MostReadings}, {"items", ordered{{"type", "number"}}}}},
 		{"adjustment", adjustmentSchema()},
@@ -151,9 +151,18 @@ func mountSchema() ordered {
 		{"ease", ordered{{"description", "One number, or one a level."}, {"type", []string{"number", "object", "null"}}, {"additionalProperties", false}, {"properties", levels}}},
 		{"shape", closed(orNull, shape, entry{"description", "What was set by hand of the mount, by level; the height is above the waist and may be negative."})},
 		{"tape_error", described("One standard deviation of a tape reading.")},
+		{"height_error", described("How far a tape lies off its level, one standard deviation.")},
+		{"cutting_error", described("How far a knife strays from its line, one standard deviation.")},
 		{"wadding", ordered{{"anyOf", []any{ordered{{"type", "null"}}, ref("wadding"), ordered{{"type", "array"}, {"maxItems", mostWaddings}, {"items", ref("wadding")}}}}}},
-		{"cover", closed(orNull, ordered{{"thickness", number}})},
+		{"cover", closed(orNull, ordered{{"thickness", number}, {"spread", number}, {"width", described("Of the roll.")}})},
 		{"plank", closed(orNull, ordered{{"thickness", number}, {"length", number}, {"width", number}, {"pole", number}})},
+		{"planks", append(ordered{{"description", "Other sizes of plank that can be had, in the order in which they are to be used; without a count, as many as are wanted."}},
+			listSchema(mostPlanks, foamSchema(
+				entry{"count", ordered{{"type", []string{"integer", "null"}}, {"minimum", CountLimit.Least}, {"maximum", CountLimit.Most}}}, entry{"price", price}))...)},
+		{"offcuts", append(ordered{{"description", "Rests of planks, to be used before any whole one."}}, listSchema(mostPlanks, foamSchema())...)},
+		{"prices", closed(orNull, ordered{
+			{"currency", ordered{{"type", []string{"string", "null"}}, {"pattern", "^([A-Z]{3})?$"}, {"description", "ISO 4217."}}}, {"plank", price}, {"wadding", price}, {"cover", price},
+			{"calico", price}, {"net", price}, {"pole", price}}, entry{"description", "Of one plank, of a square metre of cloth or wadding, of a metre of pole."})},
 		{"step", enum(Steps)},
 		{"skirt", skirtMountSchema()},
 		{"sleeves", closed(orNull, ordered{{"support", append(enum(SleeveSupports), entry{"description", "A full sleeve gets a puff of net beside its arm or tube; puff is the net alone."})},
@@ -161,7 +170,16 @@ func mountSchema() ordered {
 		{"pads", closed(orNull, ordered{{"shoulder", pad}, {"bust", pad}, {"hip", pad}, {"fill", truth("Soft fills for a bodice that hangs limp.")}},
 			entry{"description", "Loose pads on either side: true, or how far one stands out at its thickest; 0 is none."})},
 		{"paper", ordered{{"anyOf", []any{enum(Papers), ordered{{"type", "array"}, {"minItems", 2}, {"maxItems", 2}, {"items", ordered{{"type", "number"}}}}}}}},
+		{"printer", closed(orNull, ordered{{"x", number}, {"y", number}}, entry{"description", "What the 100 mm rules of a printed test page measure, across and up the page."})},
 	})
+}
+
+var price = append(number[:1:1], entry{"minimum", PriceLimit.Least}, entry{"maximum", PriceLimit.Most})
+
+// foamSchema is a piece of foam by its sides.
+func foamSchema(more ...entry) ordered {
+	given := ordered{{"type", "number"}}
+	return closed("object", append(ordered{{"thickness", given}, {"length", given}, {"width", given}}, more...), entry{"required", []string{"thickness", "length", "width"}})
 }
 
 var pad = ordered{{"type", []string{"boolean", "number", "null"}}}
@@ -265,7 +283,8 @@ func inUnitOf(word string) ordered {
 		shape = append(shape, entry{string(l), ref("adjustment_" + word)})
 	}
 	seen := object(ordered{{"by", length(SeenLimit)}, {"built", length(ShapeGirthLimit)}})
-	wadding := object(ordered{{"thickness", length(WaddingLimit)}, {"spread", length(SpreadLimit)}})
+	wadding := object(ordered{{"thickness", length(WaddingLimit)}, {"spread", length(SpreadLimit)}, {"width", length(RollLimit)}})
+	foam := ordered{{"items", object(ordered{{"thickness", length(PlankLimit)}, {"length", length(PlankSideLimit)}, {"width", length(PlankSideLimit)}})}}
 	return ordered{
 		{"bodice_" + word, sheet(measure.Keys)},
 		{"adjustment_" + word, object(parts)},
@@ -276,8 +295,13 @@ func inUnitOf(word string) ordered {
 				{"ease", append(length(EaseLimit), object(levels)...)},
 				{"shape", object(shape)},
 				{"tape_error", length(TapeErrorLimit)},
+				{"height_error", length(HeightErrorLimit)},
+				{"cutting_error", length(CuttingErrorLimit)},
 				{"wadding", append(wadding, entry{"items", wadding})},
-				{"cover", object(ordered{{"thickness", length(CoverLimit)}})},
+				{"cover", object(ordered{{"thickness", length(CoverLimit)}, {"spread", length(SpreadLimit)}, {"width", length(RollLimit)}})},
+				{"planks", foam},
+				{"offcuts", foam},
+				{"printer", object(ordered{{"x", length(RuleLimit)}, {"y", length(RuleLimit)}})},
 				{"plank", object(ordered{{"thickness", length(PlankLimit)}, {"length", length(PlankSideLimit)}, {"width", length(PlankSideLimit)}, {"pole", length(PoleLimit)}})},
 				{"skirt", object(ordered{{"stand_height", length(StandLimit)}, {"floor_gap", length(GapLimit)}, {"net_width", length(NetWidthLimit)},
 					{"pad_thickness", length(PadThicknessLimit)}, {"frame_length", length(FrameLengthLimit)}})},

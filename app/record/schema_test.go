@@ -137,7 +137,12 @@ func TestSchemaAndDecodeAgreeOnEveryRange(t *testing.T) {
 		sheet("sleeve", measure.Sleeve)
 		for inside, limit := range map[string]Limit{
 			`"ease": VALUE`: EaseLimit, `"ease": {"high hip": VALUE}`: EaseLimit, `"tape_error": VALUE`: TapeErrorLimit,
+			`"height_error": VALUE`: HeightErrorLimit, `"cutting_error": VALUE`: CuttingErrorLimit, `"cover": {"spread": VALUE}`: SpreadLimit,
 			`"wadding": {"thickness": VALUE}`: WaddingLimit, `"wadding": [{"thickness": SIX, "spread": VALUE}]`: SpreadLimit,
+			`"wadding": {"thickness": SIX, "width": VALUE}`: RollLimit, `"cover": {"width": VALUE}`: RollLimit,
+			`"planks": [{"thickness": VALUE, "length": BUST, "width": BUST}]`: PlankLimit, `"planks": [{"thickness": SIX, "length": VALUE, "width": BUST}]`: PlankSideLimit,
+			`"offcuts": [{"thickness": VALUE, "length": BUST, "width": BUST}]`: PlankLimit, `"offcuts": [{"thickness": SIX, "length": BUST, "width": VALUE}]`: PlankSideLimit,
+			`"printer": {"x": VALUE}`: RuleLimit, `"printer": {"y": VALUE}`: RuleLimit,
 			`"cover": {"thickness": VALUE}`: CoverLimit, `"plank": {"thickness": VALUE}`: PlankLimit,
 			`"plank": {"width": VALUE}`: PlankSideLimit, `"plank": {"length": VALUE}`: PlankSideLimit,
 			`"plank": {"pole": VALUE}`: PoleLimit, `"paper": [VALUE, BUST]`: PaperWidthLimit, `"paper": [BUST, VALUE]`: PaperHeightLimit,
@@ -150,6 +155,9 @@ func TestSchemaAndDecodeAgreeOnEveryRange(t *testing.T) {
 			agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, "mount": {`+inside+`}}`, scaled(limit))
 		}
 		agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, "mount": {"sleeves": {"bend_deg": VALUE}}}`, BendLimit)
+		for _, key := range []string{"plank", "wadding", "cover", "calico", "net", "pole"} {
+			agree(word, `{"understructure": 1, "unit": "UNIT", "garment": {"bodice": {`+base+`}}, "mount": {"prices": {"`+key+`": VALUE}}}`, PriceLimit)
+		}
 		for inside, limit := range map[string]Limit{
 			`"fittings": [{"seen": [{"what": "limp", "by": VALUE}]}]`: SeenLimit, `"fittings": [{"seen": [{"what": "limp", "built": VALUE}]}]`: ShapeGirthLimit,
 			`"photographs": [{"view": "back", "file": "a", "length": VALUE}]`: PhotographLimit, `"photographs": [{"view": "back", "file": "a", "at": [SIX, VALUE]}]`: PlaceLimit,

@@ -11,17 +11,20 @@ import (
 // Stock is a Mount with nothing left open: what the maker chose, and the program's own stock
 // for the rest. All lengths are millimetres.
 type Stock struct {
-	Ease      map[measure.Level]float64 // one for every level
-	TapeError float64                   // one standard deviation
-	Wadding   []Layer                   // at least one
-	Cover     float64                   // thickness; 0 is no cover
-	Plank     Board
-	Step      string
-	Paper     plan.Paper
+	Ease                      map[measure.Level]float64 // one for every level
+	TapeError                 float64                   // one standard deviation
+	HeightError, CuttingError float64                   // one standard deviation
+	Wadding                   []Layer                   // at least one
+	Cover                     float64                   // thickness; 0 is no cover
+	CoverSpread               float64                   // one standard deviation
+	CoverWidth                float64                   // of its roll
+	Plank                     Board
+	Step                      string
+	Paper                     plan.Paper
 }
 
-// Layer is one wadding, with one standard deviation of its working thickness.
-type Layer struct{ Thickness, Spread float64 }
+// Layer is one wadding, with one standard deviation of its working thickness and the width of its roll.
+type Layer struct{ Thickness, Spread, Width float64 }
 
 // Board is foam sheet stock and the diameter of the pole, 0 for none.
 type Board struct{ Thickness, Length, Width, Pole float64 }
@@ -29,14 +32,19 @@ type Board struct{ Thickness, Length, Width, Pole float64 }
 // habit marks a default that nobody has published.
 const habit = "workshop habit, from memory"
 
+const rolled = "rolls are sold about 1500 mm wide; from memory"
+
 // The stock that stands in for what a record leaves open.
 const (
 	stockTapeError = 3.0 // readings of one girth by one hand; workshop habit, from memory
+	// How far a tape lies off its level, and a knife off its line; workshop habit, from memory.
+	stockHeightError, stockCuttingError = 2.0, 1.0
 	// Wadding of a quarter of an inch is used for hangers and torsos (Royal Ontario Museum on
 	// stashc.com, 2017); its thickness and spread under a cover are workshop habit, from memory.
 	stockWadding = 6.0
 	stockSpread  = 1.0
-	stockCover   = 1.0 // cotton jersey; workshop habit, from memory
+	stockCover   = 1.0    // cotton jersey; workshop habit, from memory
+	stockRoll    = 1500.0 // width of wadding and of jersey laid open; from memory
 	// Forms are built from 2 inch foam, a slice for every 2 inches measured
 	// (wandabvictorian.wordpress.com, 2015); the sheet's sides and the pole are workshop habit, from memory.
 	stockPlank, stockLength, stockWidth, stockPole = 50.0, 1200.0, 600.0, 32.0
@@ -56,13 +64,19 @@ var (
 func (m Mount) Stocked(strength string) (Stock, map[string]plan.Value) {
 	f := filler{filled: map[string]plan.Value{}}
 	s := Stock{
-		Ease:      f.ease(m.Ease, strength),
-		TapeError: f.length("mount.tape_error", m.TapeError, stockTapeError, habit),
-		Wadding:   f.waddings(m.Wadding),
-		Cover:     f.length("mount.cover.thickness", m.Cover, stockCover, "cotton jersey; "+habit),
-		Plank:     f.board(m.Plank),
-		Step:      f.word("mount.step", m.Step, "inside", "nothing to carve, and never above the figure"),
-		Paper:     f.paper(m.Paper),
+		Ease:         f.ease(m.Ease, strength),
+		TapeError:    f.length("mount.tape_error", m.TapeError, stockTapeError, habit),
+		HeightError:  f.length("mount.height_error", m.HeightError, stockHeightError, "how far a tape lies off its level; "+habit),
+		CuttingError: f.length("mount.cutting_error", m.CuttingError, stockCuttingError, "how far a knife strays from its line; "+habit),
+		Wadding:      f.waddings(m.Wadding),
+		Cover:        f.length("mount.cover.thickness", m.Cover, stockCover, "cotton jersey; "+habit),
+		Plank:        f.board(m.Plank),
+		Step:         f.word("mount.step", m.Step, "inside", "nothing to carve, and never above the figure"),
+		Paper:        m.Printer.correct(f.paper(m.Paper)),
+	}
+	if s.Cover > 0 {
+		s.CoverWidth = f.length("mount.cover.width", m.CoverWidth, stockRoll, rolled)
+		s.CoverSpread = f.length("mount.cover.spread", m.CoverSpread, s.Cover*stockSpread/stockWadding, "a sixth of the thickness; "+habit)
 	}
 	return s, f.filled
 }
@@ -111,16 +125,18 @@ func (f filler) waddings(ws []Wadding) []Layer {
 		return []Layer{{
 			f.length("mount.wadding.thickness", nil, stockWadding, why+habit),
 			f.length("mount.wadding.spread", nil, stockSpread, habit),
+			f.length("mount.wadding.width", nil, stockRoll, rolled),
 		}}
 	}
 	var layers []Layer
 	for i, w := range ws {
-		path := fmt.Sprintf("mount.wadding[%d].spread", i)
+		path := fmt.Sprintf("mount.wadding[%d].", i)
 		if len(ws) == 1 {
-			path = "mount.wadding.spread"
+			path = "mount.wadding."
 		}
 		byHabit := w.Thickness * stockSpread / stockWadding
-		layers = append(layers, Layer{w.Thickness, f.length(path, w.Spread, byHabit, "a sixth of the thickness; "+habit)})
+		layers = append(layers, Layer{w.Thickness,
+			f.length(path+"spread", w.Spread, byHabit, "a sixth of the thickness; "+habit), f.length(path+"width", w.Width, stockRoll, rolled)})
 	}
 	return layers
 }
@@ -145,4 +161,14 @@ func (f filler) paper(p Paper) plan.Paper {
 	name := f.word("mount.paper", p.Name, "A4", "the paper that most printers hold")
 	named, _ := sheet.Named(name)
 	return named
+}
+
+// correct puts on a paper by how much its printer must draw larger, where that was measured.
+func (p Printer) correct(on plan.Paper) plan.Paper {
+	for _, side := range []struct{ measured, scale *float64 }{{p.X, &on.ScaleX}, {p.Y, &on.ScaleY}} {
+		if side.measured != nil {
+			*side.scale = sheet.Rule / *side.measured
+		}
+	}
+	return on
 }
