@@ -128,6 +128,10 @@ func mount(r record.Record) []Field {
 			record.EaseLimit, func(r *record.Record) slot { return inEase{&r.Mount.Ease} }),
 		choice("mount.tape_error", "tape error", "fit", "How far two readings of one girth usually lie apart (one standard deviation).",
 			record.TapeErrorLimit, at(func(r *record.Record) **float64 { return &r.Mount.TapeError })),
+		choice("mount.height_error", "height error", "fit", "How far a tape lies off its level (one standard deviation).",
+			record.HeightErrorLimit, at(func(r *record.Record) **float64 { return &r.Mount.HeightError })),
+		choice("mount.cutting_error", "cutting error", "fit", "How far a knife strays from its line (one standard deviation).",
+			record.CuttingErrorLimit, at(func(r *record.Record) **float64 { return &r.Mount.CuttingError })),
 		mass,
 	}
 	fields = append(fields, waddings(r)...)

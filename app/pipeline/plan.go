@@ -3,7 +3,6 @@ package pipeline
 import (
 	"maps"
 
-	"understructure/geometry/fit"
 	"understructure/geometry/measure"
 	"understructure/geometry/plane"
 	"understructure/geometry/surface"
@@ -34,6 +33,7 @@ func (j *job) plan() plan.Plan {
 		p.Build = "slices"
 	}
 	p.Levels = j.levels()
+	p.Doubt = j.doubt(p.Levels)
 	p.Surface = j.outlines()
 	p.AsBuilt = j.asBuilt()
 	p.Taken, p.Drawn = j.values()
@@ -82,7 +82,6 @@ func (j *job) levels() []plan.Level {
 		}
 		clearance := l.Girth - built.Tape()
 		row.Clearance = number(clearance)
-		row.StrainChance = number(fit.StrainChance(clearance, j.doubt(l.Height).SD()))
 		if j.form != nil && reaches(j.bare, l.Height) {
 			form := j.bare.At(l.Height)
 			row.FormGirth = number(form.Tape())
@@ -96,38 +95,6 @@ func number(x float64) *float64 { return &x }
 
 // reaches reports whether a skin has a slice at a height.
 func reaches(s surface.Surface, z float64) bool { return z >= s.Bottom()-1e-6 && z <= s.Top()+1e-6 }
-
-// doubt is what is uncertain about the tape round the mount at a height.
-func (j *job) doubt(z float64) fit.Doubt {
-	d := fit.Doubt{Tape: j.stock.TapeError}
-	row := nearest(j.mount.Base.Z, z)
-	for _, l := range j.mount.Layers {
-		d.Sheets = append(d.Sheets, fit.Covered{Spread: j.spread(l.Thickness), Share: l.ShareAt(row)})
-	}
-	return d
-}
-
-// spread is that of the wadding of a thickness.
-func (j *job) spread(thickness float64) float64 {
-	for _, w := range j.stock.Wadding {
-		if w.Thickness == thickness {
-			return w.Spread
-		}
-	}
-	return 0
-}
-
-func nearest(zs []float64, z float64) int {
-	best := 0
-	for i := range zs {
-		if abs(zs[i]-z) < abs(zs[best]-z) {
-			best = i
-		}
-	}
-	return best
-}
-
-func abs(x float64) float64 { return max(x, -x) }
 
 // outlines writes every skin down from the hip to the neck base.
 func (j *job) outlines() plan.Surface {

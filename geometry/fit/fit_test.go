@@ -20,20 +20,24 @@ func TestStand(t *testing.T) {
 
 // The chance agrees with drawing the errors one by one (seeded Monte Carlo).
 func TestStrainChanceAgainstDrawing(t *testing.T) {
-	d := Doubt{Tape: 3, Sheets: []Covered{{1, 1}, {1, 0.5}, {0.5, 1}}}
+	sheets := []struct{ spread, share float64 }{{1, 1}, {1, 0.5}, {0.5, 1}}
+	d := Doubt{Clearance: []float64{15}, Sources: []Source{shared(3, 1), shared(3, -1)}}
+	for _, s := range sheets {
+		d.Sources = append(d.Sources, shared(s.spread, -2*math.Pi*s.share))
+	}
 	rng := rand.New(rand.NewPCG(7, 11))
 	const n = 400000
 	strained := 0
 	for range n {
 		c := 15 + 3*rng.NormFloat64() - 3*rng.NormFloat64()
-		for _, s := range d.Sheets {
-			c -= 2 * math.Pi * s.Share * s.Spread * rng.NormFloat64()
+		for _, s := range sheets {
+			c -= 2 * math.Pi * s.share * s.spread * rng.NormFloat64()
 		}
 		if c < 0 {
 			strained++
 		}
 	}
-	got, want := StrainChance(15, d.SD()), float64(strained)/n
+	got, want := StrainChance(15, d.SD(0)), float64(strained)/n
 	if math.Abs(got-want) > 4*math.Sqrt(want/n) {
 		t.Errorf("chance %.5f, drawn %.5f", got, want)
 	}

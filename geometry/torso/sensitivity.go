@@ -13,10 +13,13 @@ import (
 type Sensitivity struct {
 	Key   measure.Key // "" where no reading tells the value
 	Taken bool        // otherwise it was drawn
+	Value float64     // taken or drawn, mm or degrees; 0 where no reading tells it, and for lengths that were not taken
+	Steep float64     // of a girth: how much longer a tape is that lies a millimetre higher than its level; otherwise 0
 	SD    float64     // how far people spread about the value drawn, one standard deviation, mm or degrees; 0 where taken
 	// Tape is, for each level of the figure, how much longer a tape at the height of that level would be if the value
 	// were larger by one millimetre or degree: because its girth is larger, or because the level lies elsewhere and the
-	// girth changes with height.
+	// girth changes with height. At neck base and shoulder, where the skin is nearly level and a garment settles on it, it
+	// is the tape of the level wherever it lies.
 	Tape []float64
 }
 
@@ -27,15 +30,23 @@ type Sensitivity struct {
 func (t Torso) Sensitivities() []Sensitivity {
 	d := t.draft
 	girth, height := d.girthsFollow(), d.heightsFollow(t)
+	var steep []float64
+	for _, l := range t.Levels {
+		steep = append(steep, t.steepness(l))
+	}
 	var out []Sensitivity
 	for _, k := range append(keys(), unread) {
 		s := Sensitivity{Key: k, Taken: d.has(k), Tape: make([]float64, len(t.Levels))}
 		some := false
 		for i, l := range t.Levels {
-			s.Tape[i] = girth[l.Name][k] - t.Steepness(l.Height)*height[l.Name][k]
+			if k == girthKey(l.Name) {
+				s.Steep = steep[i]
+			}
+			s.Tape[i] = girth[l.Name][k] - steep[i]*height[l.Name][k]
 			some = some || s.Tape[i] != 0
 		}
-		if !s.Taken {
+		if s.Value = d.sheet[k]; !s.Taken {
+			s.Value = d.drawn[k].Value
 			s.SD = d.spread(k)
 		}
 		if s.Key == unread {
@@ -66,10 +77,13 @@ func keys() []measure.Key {
 	return out
 }
 
-// Steepness is how much longer a tape round the figure is a millimetre higher up.
-func (t Torso) Steepness(z float64) float64 {
+// steepness is how much longer a tape round the figure is a millimetre above a level; 0 where a garment settles.
+func (t Torso) steepness(l Level) float64 {
+	if l.Name == measure.NeckBase || l.Name == measure.Shoulder {
+		return 0
+	}
 	const near = RowGap / 2
-	above, below := t.Skin.At(z+near), t.Skin.At(z-near)
+	above, below := t.Skin.At(l.Height+near), t.Skin.At(l.Height-near)
 	return (above.Tape() - below.Tape()) / (2 * near)
 }
 
@@ -109,15 +123,20 @@ func (d *draft) girthsFollow() map[measure.Level]follow {
 			out[t.level] = drawn(t.girth, by)
 		}
 	}
-	// A flat outline is longer by twice what it is broader; the shoulders are two, level or not.
+	// A flat outline is longer by twice what it is broader, and there are two shoulders.
 	sin, cos := math.Sincos(u.slope)
 	length := drawn(measure.ShoulderLength, bust.times(s.shoulder.by))
 	out[measure.Shoulder] = follow{measure.ShoulderSlope: -4 * u.shoulderLength * sin * degree}.add(1, out[measure.NeckBase]).add(4*cos, length)
 	out[measure.AcrossChest] = d.between(out)
+	out[measure.Shoulder][measure.ShoulderSlope] += deeper * u.shoulderLength * cos * degree
 	return out
 }
 
 const degree = math.Pi / 180
+
+// deeper is how much longer the tape at the shoulder is for each millimetre that the shoulder lies lower: figures built by
+// this package have 0.8 to 1 (measured by us).
+const deeper = 0.9
 
 // between is what the across-chest follows: underarm and shoulder, as far as it lies from each. Where the
 // armscye cuts it, it follows the shoulder less than that.
