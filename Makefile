@@ -1,6 +1,6 @@
 # make run    the window on the demonstration record; without a display, its templates in out/demo
 # make test   every test
-# make bench  the benchmarks
+# make bench  our times against libraries of other makes, in turn (testdata/reference); memory; the benchmarks
 # make fuzz   half a minute of hostile input for every decoder
 # make kills  500 processes killed while they save, 500 while they export
 # make lint   gofmt, go vet, staticcheck
@@ -20,7 +20,7 @@ WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr
 # For the tests: programs that read what we write, and were not written by us.
 JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin python3-ezdxf admesh
 
-.PHONY: run test bench fuzz kills lint tools pictures screenshots licences package race longuse
+.PHONY: run test bench references fuzz kills lint tools pictures screenshots licences package race longuse
 .DEFAULT_GOAL := run
 
 run:
@@ -37,8 +37,24 @@ endif
 test: tools
 	go test ./...
 
-bench:
+bench: references
+	CGO_ENABLED=0 go run ./cmd/bench out/reference
 	go test -run '^$$' -bench . -benchmem ./geometry/... ./patterns/... ./app/...
+
+# A reference that cannot be built is left out of the table, which says so.
+references:
+	@sh .ci/install gcc g++ libc6-dev pkg-config libgeos-dev libcgal-dev libeigen3-dev libcairo2-dev
+	@mkdir -p out/reference
+	@$(MAKE) --no-print-directory -k out/reference/geos out/reference/cairo out/reference/cgal || true
+
+out/reference/geos: testdata/reference/geos.cpp
+	g++ -O2 -Wall -o $@ $< -lgeos_c
+
+out/reference/cairo: testdata/reference/cairo.c
+	gcc -O2 -Wall -o $@ $< $$(pkg-config --cflags --libs cairo)
+
+out/reference/cgal: testdata/reference/cgal.cpp
+	nice g++ -O2 -DCGAL_EIGEN3_ENABLED -I/usr/include/eigen3 -o $@ $< -lgmp -lmpfr
 
 # go test fuzzes one target at a time.
 fuzz:
