@@ -16,7 +16,7 @@ var places = map[string]int{"mm": 0, "cm": 1, "in": 2}
 // table prints the fit, one level a line, in the unit of the record.
 func table(w io.Writer, p plan.Plan, word string) {
 	length := func(mm *float64) string { return written(mm, word) }
-	rows := [][]string{{"level", "height", "garment", "ease", "target", "form", "built", "clearance", "chance of strain"}}
+	rows := [][]string{{"level", "height", "garment", "ease", "target", "form", "built", "clearance", "chance of strain", "ease for 1 %"}}
 	drawn := false
 	for _, l := range p.Levels {
 		garment := length(l.GarmentGirth)
@@ -24,7 +24,7 @@ func table(w io.Writer, p plan.Plan, word string) {
 			garment, drawn = "~"+garment, true
 		}
 		rows = append(rows, []string{l.Name, length(&l.Height), garment, length(&l.Ease), length(l.TargetGirth),
-			length(l.FormGirth), length(l.BuiltGirth), length(l.Clearance), percent(l.StrainChance)})
+			length(l.FormGirth), length(l.BuiltGirth), length(l.Clearance), percent(l.StrainChance), length(l.EaseForOnePercent)})
 	}
 	fmt.Fprintf(w, "%s\nLengths in %s.", heading(p), word)
 	if drawn {
@@ -32,6 +32,7 @@ func table(w io.Writer, p plan.Plan, word string) {
 	}
 	fmt.Fprint(w, "\n\n")
 	align(w, rows)
+	inDoubt(w, p.Doubt, word)
 	under(w, p.Skirt, word)
 }
 

@@ -14,9 +14,9 @@ import (
 
 // row is a level with every length given.
 func row(name string, height, garment, ease, form, built, chance float64) plan.Level {
-	target, clearance := garment-ease, garment-built
+	target, clearance, enough := garment-ease, garment-built, 12.3
 	return plan.Level{Name: name, Height: height, GarmentGirth: &garment, Taken: name != "hip", Ease: ease,
-		TargetGirth: &target, FormGirth: &form, BuiltGirth: &built, Clearance: &clearance, StrainChance: &chance}
+		TargetGirth: &target, FormGirth: &form, BuiltGirth: &built, Clearance: &clearance, StrainChance: &chance, EaseForOnePercent: &enough}
 }
 
 func padded() plan.Plan {
@@ -28,6 +28,9 @@ func padded() plan.Plan {
 			row("waist", 1030, 620, 15, 570, 604, 0.0123),
 			row("hip", 850, 950, 30, 860, 919, 0),
 		},
+		Doubt: plan.Doubt{ChanceAnywhere: 0.0131, EaseForAll: 16.6, Remeasure: []plan.Remeasure{
+			{Key: "garment.bodice.waist_girth", Taken: true, Share: 0.68}, {Key: "form.bodice.hip_girth", Share: 0.1}, {Key: "form.bodice.shoulder_slope_deg", Taken: true, Share: 0.05},
+		}},
 		Warnings: []plan.Warning{{Code: "b", Level: "waist", Message: "The waist is close."}, {Code: "a", Message: "Check the stand."}},
 	}
 }
@@ -39,11 +42,15 @@ func TestTable(t *testing.T) {
 	const want = `1 · Dress · invented · padded
 Lengths in cm. A girth marked ~ was not taken; it is drawn from statistics.
 
-level     height  garment  ease  target  form  built  clearance  chance of strain
-shoulder   140.0        –   3.0       –     –      –          –                 –
-bust       125.0     84.0   3.0    81.0  78.0   80.8        3.2           < 0.1 %
-waist      103.0     62.0   1.5    60.5  57.0   60.4        1.6             1.2 %
-hip         85.0    ~95.0   3.0    92.0  86.0   91.9        3.1           < 0.1 %
+level     height  garment  ease  target  form  built  clearance  chance of strain  ease for 1 %
+shoulder   140.0        –   3.0       –     –      –          –                 –             –
+bust       125.0     84.0   3.0    81.0  78.0   80.8        3.2           < 0.1 %           1.2
+waist      103.0     62.0   1.5    60.5  57.0   60.4        1.6             1.2 %           1.2
+hip         85.0    ~95.0   3.0    92.0  86.0   91.9        3.1           < 0.1 %           1.2
+
+Chance of strain at one level or more 1.3 %; with an ease of 1.7 cm everywhere it is 1 %.
+Measure again first: waist_girth (68 % of the doubt), form shoulder_slope_deg (5 %).
+Not measured yet: form hip_girth (10 % of the doubt).
 
 waist: The waist is close.
 Check the stand.
