@@ -27,23 +27,9 @@ func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction floa
 	return Put(ctx, dir, files, done)
 }
 
-// Pages lays the pieces of a plan on its paper. It returns at once when ctx ends.
-func Pages(ctx context.Context, p plan.Plan) ([]sheet.Page, error) {
-	type laid struct {
-		pages []sheet.Page
-		err   error
-	}
-	out := make(chan laid, 1)
-	go func() {
-		pages, err := sheet.Lay(p)
-		out <- laid{pages, err}
-	}()
-	select {
-	case <-ctx.Done():
-		return nil, ctx.Err()
-	case l := <-out:
-		return l.pages, l.err
-	}
+// Pages lays the pieces of a plan on its paper. progress is told how far it has come, and may be nil.
+func Pages(ctx context.Context, p plan.Plan, progress func(done float64)) ([]sheet.Page, error) {
+	return sheet.Lay(ctx, p, sheet.Options{Progress: progress})
 }
 
 // Templates writes pages of a plan as the PDF that is printed, unless the plan must not be. It stops
@@ -69,7 +55,7 @@ func made(ctx context.Context, p plan.Plan) ([]File, error) {
 	if err := p.Refused(); err != nil {
 		return nil, err
 	}
-	pages, err := Pages(ctx, p)
+	pages, err := Pages(ctx, p, nil)
 	if err != nil {
 		return nil, err
 	}

@@ -49,7 +49,7 @@ func TestWriteMakesEveryFileTheSameEveryTime(t *testing.T) {
 // What is printed is what is written, page by page.
 func TestTemplatesAreThePages(t *testing.T) {
 	p := plantest.Plan()
-	pages, err := Pages(context.Background(), p)
+	pages, err := Pages(context.Background(), p, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -67,13 +67,13 @@ func TestTemplatesAreThePages(t *testing.T) {
 
 func TestPagesAndTemplatesCanBeCalledOff(t *testing.T) {
 	p := plantest.Plan()
-	pages, err := Pages(context.Background(), p)
+	pages, err := Pages(context.Background(), p, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
-	if _, err := Pages(ctx, p); !errors.Is(err, context.Canceled) {
+	if _, err := Pages(ctx, p, nil); !errors.Is(err, context.Canceled) {
 		t.Errorf("pages: %v", err)
 	}
 	if err := Templates(ctx, io.Discard, p, pages); !errors.Is(err, context.Canceled) {

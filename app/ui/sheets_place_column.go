@@ -147,7 +147,9 @@ func (c *sheetsColumn) turnTo(i int) {
 
 // mark selects the piece that is picked.
 func (c *sheetsColumn) mark() {
-	c.marked = slices.IndexFunc(c.items(), func(it sheet.Item) bool { return it.Piece.ID == c.place.picked })
+	c.marked = slices.IndexFunc(c.items(), func(it sheet.Item) bool {
+		return it.Piece.ID == c.place.picked || it.Twin != "" && it.Twin == c.place.picked
+	})
 	if c.marked < 0 {
 		c.list.UnselectAll()
 		return
@@ -184,6 +186,10 @@ func (r *itemRow) CreateRenderer() fyne.WidgetRenderer {
 }
 
 func (r *itemRow) show(it sheet.Item) {
-	set(r.id, it.Piece.ID)
+	id := it.Name()
+	if it.Twin != "" {
+		id += " = " + it.Twin
+	}
+	set(r.id, id)
 	set(r.name, it.Piece.Name)
 }

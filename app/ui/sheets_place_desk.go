@@ -93,12 +93,13 @@ func (d *sheetsDesk) draw() {
 	d.strip.Draw(all)
 }
 
-// pageName is the number of a page, and of a tile its letter.
+// pageName is the number of a page, and of a lone tile its letter.
 func pageName(i int, pg sheet.Page) string {
-	if pg.Tile == nil {
+	if len(pg.Items) != 1 || pg.Items[0].Tile == nil {
 		return fmt.Sprint(i + 1)
 	}
-	return fmt.Sprintf("%d · %s", i+1, sheet.TileName(pg.Tile.Row, pg.Tile.Column))
+	t := pg.Items[0].Tile
+	return fmt.Sprintf("%d · %s", i+1, sheet.TileName(t.Row, t.Column))
 }
 
 // turnTo shows one page large.

@@ -52,7 +52,7 @@ func (l *laying) stop() {
 }
 
 func lay(ctx context.Context, p plan.Plan) laid {
-	pages, err := folder.Pages(ctx, p)
+	pages, err := folder.Pages(ctx, p, nil)
 	out := laid{pages: pages, err: err}
 	for _, pg := range pages {
 		out.shares = append(out.shares, preview.Covered(pg))
@@ -73,11 +73,11 @@ func (l laid) share() float64 {
 	return cut / paper
 }
 
-// pageOf is the number of the first page that a piece is on, -1 where it is on none.
+// pageOf is the number of the first page that a piece, or the one that serves for it turned over, is on; -1 where it is on none.
 func (l laid) pageOf(id string) int {
 	for i, pg := range l.pages {
 		for _, it := range pg.Items {
-			if it.Piece.ID == id {
+			if it.Piece.ID == id || it.Twin == id {
 				return i
 			}
 		}

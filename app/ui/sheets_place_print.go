@@ -33,7 +33,7 @@ func (w *Window) print(pages []sheet.Page) {
 			}
 		}
 		if progress("pages", 0.5); old || pages == nil {
-			if pages, err = folder.Pages(ctx, p); err != nil {
+			if pages, err = folder.Pages(ctx, p, nil); err != nil {
 				return err
 			}
 		}

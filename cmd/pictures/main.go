@@ -37,7 +37,7 @@ func draw(folder string) error {
 	if err != nil {
 		return err
 	}
-	pages, err := sheet.Lay(padded)
+	pages, err := sheet.Lay(context.Background(), padded, sheet.Options{})
 	if err != nil {
 		return err
 	}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"encoding/json"
 	"fmt"
 	"math"
@@ -93,7 +94,7 @@ func papers(t *testing.T, dir string, p plan.Plan) {
 // rulesAndSeams are true: on the paper of the record, and on A4, where large pieces are cut into tiles.
 func rulesAndSeams(t *testing.T, dir string, p plan.Plan) {
 	t.Helper()
-	own, err := sheet.Lay(p)
+	own, err := sheet.Lay(context.Background(), p, sheet.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -101,7 +102,7 @@ func rulesAndSeams(t *testing.T, dir string, p plan.Plan) {
 		rules(t, by+" on "+p.Paper.Name, own[0], judge.Corner(t, by, filepath.Join(dir, "templates.pdf"), 1, own[0].Height))
 	}
 	p.Paper, _ = sheet.Named("A4")
-	pages, err := sheet.Lay(p)
+	pages, err := sheet.Lay(context.Background(), p, sheet.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -17,18 +17,31 @@ type Seam struct {
 	Sideways bool // the tiles lie side by side, so that heights are to be compared
 }
 
+// tile is an item that is one, with its page.
+type tile struct {
+	page int
+	item sheet.Item
+}
+
 // FirstSeam finds such a place on pages, and whether there is one.
 func FirstSeam(pages []sheet.Page) (Seam, bool) {
-	for i, a := range pages {
-		for j, b := range pages {
-			if a.Tile == nil || b.Tile == nil || a.Items[0].Piece.ID != b.Items[0].Piece.ID {
+	var tiles []tile
+	for i, pg := range pages {
+		for _, it := range pg.Items {
+			if it.Tile != nil {
+				tiles = append(tiles, tile{i, it})
+			}
+		}
+	}
+	for _, a := range tiles {
+		for _, b := range tiles {
+			if a.item.Piece.ID != b.item.Piece.ID || a.page == b.page {
 				continue
 			}
-			right := b.Tile.Row == a.Tile.Row && b.Tile.Column == a.Tile.Column+1
-			below := b.Tile.Column == a.Tile.Column && b.Tile.Row == a.Tile.Row+1
+			right := b.item.Tile.Row == a.item.Tile.Row && b.item.Tile.Column == a.item.Tile.Column+1
+			below := b.item.Tile.Column == a.item.Tile.Column && b.item.Tile.Row == a.item.Tile.Row+1
 			if right || below {
-				if s, found := between(a, b, right); found {
-					s.Pages = [2]int{i, j}
+				if s, found := between(pages, a, b, right); found {
 					return s, true
 				}
 			}
@@ -38,14 +51,14 @@ func FirstSeam(pages []sheet.Page) (Seam, bool) {
 }
 
 // between looks along a line in the overlap, past the arms of the crosses.
-func between(a, b sheet.Page, sideways bool) (Seam, bool) {
+func between(pages []sheet.Page, a, b tile, sideways bool) (Seam, bool) {
 	const past = 6.5
-	along, line := plane.Point{X: 1}, a.Tile.Core.Hi.X-past
+	along, line := plane.Point{X: 1}, a.item.Tile.Core.Hi.X-past
 	if !sideways {
-		along, line = plane.Point{Y: 1}, a.Tile.Core.Lo.Y+past
+		along, line = plane.Point{Y: 1}, a.item.Tile.Core.Lo.Y+past
 	}
-	move := b.Items[0].Offset.Sub(a.Items[0].Offset)
-	ring := a.Items[0].Piece.CutLine().Map(a.Items[0].OnPage)
+	move := b.item.Offset.Sub(a.item.Offset)
+	ring := a.item.Piece.CutLine().Map(a.item.OnPage)
 	for k, p := range ring {
 		q := ring[(k+1)%len(ring)]
 		d, s, e := q.Sub(p), p.Dot(along), q.Dot(along)
@@ -53,17 +66,17 @@ func between(a, b sheet.Page, sideways bool) (Seam, bool) {
 			continue
 		}
 		at := p.Lerp(q, (line-s)/(e-s))
-		if alone(a, at) && alone(b, at.Add(move)) {
-			return Seam{At: [2]plane.Point{at, at.Add(move)}, Sideways: sideways}, true
+		if alone(pages[a.page], a.item, at) && alone(pages[b.page], b.item, at.Add(move)) {
+			return Seam{Pages: [2]int{a.page, b.page}, At: [2]plane.Point{at, at.Add(move)}, Sideways: sideways}, true
 		}
 	}
 	return Seam{}, false
 }
 
-// alone reports whether one line only, and no word, is drawn near a place that the page shows.
-func alone(pg sheet.Page, at plane.Point) bool {
+// alone reports whether one line only, and no word, is drawn near a place that a tile shows.
+func alone(pg sheet.Page, it sheet.Item, at plane.Point) bool {
 	const near = 2.0
-	if !pg.Items[0].Clip.Contains(at) {
+	if !it.Clip.Contains(at) {
 		return false
 	}
 	var r plantest.Recorder

@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
+
+	"understructure/geometry/plane"
 )
 
 // Bins lays all pieces on the stock: offcuts first, then as few of the whole as the effort allows; and on the
@@ -66,7 +68,7 @@ func (j *job) fitSomewhere() error {
 		fits := slices.ContainsFunc(of, func(o int) bool {
 			return slices.ContainsFunc(j.stock, func(s Stock) bool {
 				lo, hi := s.Outline.Bounds()
-				_, _, ok := (room{lo, hi}).span(&j.poses[o])
+				_, _, ok := (room{lo, hi.Add(plane.Point{X: edge, Y: edge})}).span(&j.poses[o])
 				return ok
 			})
 		})

@@ -57,3 +57,14 @@ func BenchmarkSlices(b *testing.B) {
 	b.ReportMetric(100*u, "%")
 	b.ReportMetric(float64(planks), "planks")
 }
+
+// A piece as long as its stock fits wherever on the plane it was drawn, though there its length is longer by a rounding.
+func TestAPieceAsLongAsItsStockFits(t *testing.T) {
+	for _, y := range []float64{0, 177.3448, 647.3448, -1e5 / 3} {
+		p := nest.Piece{ID: "strip", Count: 1, Outline: plane.Ring{{Y: y}, {X: 20, Y: y}, {X: 20, Y: y + 250}, {Y: y + 250}}}
+		l, err := nest.Bins(t.Context(), []nest.Piece{p}, []nest.Stock{nest.Sheet("sheet", 20, 250, 0)}, nest.Options{})
+		if err != nil || len(l.Placements) != 1 {
+			t.Errorf("from %g: %d laid, %v", y, len(l.Placements), err)
+		}
+	}
+}

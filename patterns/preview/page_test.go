@@ -1,6 +1,7 @@
 package preview
 
 import (
+	"context"
 	"image"
 	"image/color"
 	"math"
@@ -19,7 +20,7 @@ func laid(t testing.TB, paper string) []sheet.Page {
 	t.Helper()
 	p := plantest.Plan()
 	p.Paper, _ = sheet.Named(paper)
-	pages, err := sheet.Lay(p)
+	pages, err := sheet.Lay(context.Background(), p, sheet.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -147,11 +148,13 @@ func TestTilesCoverTheirPieceOnce(t *testing.T) {
 	area := map[string]float64{}
 	for _, pg := range laid(t, "A4") {
 		share := Covered(pg)
-		if share <= 0 || share >= 1 {
+		if (share <= 0) != (len(pg.Items) == 0) || share >= 1 {
 			t.Errorf("%s covers %g of its paper", pg.Title.Piece, share)
 		}
-		if len(pg.Items) == 1 {
-			area[pg.Items[0].Piece.ID] += share * pg.Width * pg.Height
+		for _, it := range pg.Items {
+			alone := pg
+			alone.Items = []sheet.Item{it}
+			area[it.Piece.ID] += Covered(alone) * pg.Width * pg.Height
 		}
 	}
 	panel := plantest.Panel()

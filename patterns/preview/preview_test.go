@@ -1,6 +1,7 @@
 package preview
 
 import (
+	"context"
 	"image"
 	"image/color"
 	"math"
@@ -29,7 +30,7 @@ func inked(m image.Image, c color.RGBA) int {
 func TestPage(t *testing.T) {
 	p := plantest.Plan()
 	p.Paper, _ = sheet.Named("A3")
-	pages, err := sheet.Lay(p)
+	pages, err := sheet.Lay(context.Background(), p, sheet.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}

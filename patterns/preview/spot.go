@@ -24,8 +24,8 @@ func Covered(p sheet.Page) float64 {
 	area := 0.0
 	for _, it := range p.Items {
 		box := it.Clip
-		if p.Tile != nil {
-			box = p.Tile.Core
+		if it.Tile != nil {
+			box = it.Tile.Core
 		}
 		area += math.Abs(seen(it, it.Piece.CutLine(), box).Area())
 		for _, h := range it.Piece.Holes {

@@ -33,38 +33,25 @@ const (
 // with a leader.
 // The words are set so that they are read from the foot or the right of a page on which the piece is turned or not.
 func LabelOf(pc piece.Piece, quarter bool) Label {
-	if l, ok := written(pc, extent(pc), quarter); ok {
+	it := Item{Piece: pc, Turned: quarter}
+	if l, ok := it.written(extent(pc)); ok {
 		return l
 	}
-	wordless := pc
-	wordless.ID, wordless.Name, wordless.Material, wordless.Count, wordless.Thickness, wordless.Strain = "", "", "", 0, 0, 0
-	l, _ := written(wordless, extent(pc), quarter)
-	return beside(pc, l, quarter)
+	return it.beside()
 }
 
-// labelWithin finds places for words on the part of a piece that one tile shows. Words that do
+// within finds places for words on the part of a piece that one tile shows. Words that do
 // not fit are left to the other tiles and to the title block.
-func labelWithin(pc piece.Piece, box drawing.Box, quarter bool) Label {
-	l, _ := written(pc, box, quarter)
+func (it Item) within(box drawing.Box) Label {
+	l, _ := it.written(box)
 	return l
 }
 
 // written places the words of the marks and seams and then the piece's own; false where there is no room for
 // more of those than the heading.
-func written(pc piece.Piece, box drawing.Box, quarter bool) (Label, bool) {
-	f := newFree(pc, box, turnOf(quarter))
-	var l Label
-	for _, m := range pc.Marks {
-		if w, ok := f.onMark(m); ok {
-			l.Words = append(l.Words, w)
-		}
-	}
-	for _, s := range pc.Seams {
-		if w, ok := f.onSeam(s); ok {
-			l.Words = append(l.Words, w)
-		}
-	}
-	own := lines(pc)
+func (it Item) written(box drawing.Box) (Label, bool) {
+	f, l := it.marked(box)
+	own := it.lines()
 	words, ok := f.block(own)
 	if !ok && len(own) > 1 {
 		words, _ = f.block(own[:1])
@@ -73,9 +60,30 @@ func written(pc piece.Piece, box drawing.Box, quarter bool) (Label, bool) {
 	return l, ok
 }
 
-// lines is what a piece says of itself; the first is the heading.
-func lines(pc piece.Piece) []string {
-	all := []string{pc.ID, pc.Name, material(pc)}
+// marked places the words of the marks and seams, and returns what is free then.
+func (it Item) marked(box drawing.Box) (*free, Label) {
+	f := newFree(it.Piece, box, turnOf(it.Turned))
+	var l Label
+	for _, m := range it.Piece.Marks {
+		if w, ok := f.onMark(m); ok {
+			l.Words = append(l.Words, w)
+		}
+	}
+	for _, s := range it.Piece.Seams {
+		if w, ok := f.onSeam(s); ok {
+			l.Words = append(l.Words, w)
+		}
+	}
+	return f, l
+}
+
+// lines is what a template says of itself; the first is the heading.
+func (it Item) lines() []string {
+	pc := it.Piece
+	all := []string{it.Name(), pc.Name, material(pc)}
+	if it.Twin != "" {
+		all = append(all, "turned over it is "+it.Twin)
+	}
 	if s := pc.Strain * 100; s >= 0.05 {
 		all = append(all, fmt.Sprintf("laid flat with %.1f %% strain", s))
 	}
@@ -144,8 +152,11 @@ func stacked(lines []string, p plane.Point, w, h, size, turn float64) []drawing.
 	return words
 }
 
-// beside adds the piece's own words below it, as it lies on the page, with a leader to its edge.
-func beside(pc piece.Piece, l Label, quarter bool) Label {
+// beside sets the words of marks and seams inside, and the piece's own below it, as it lies on the page, with a leader to
+// its edge.
+func (it Item) beside() Label {
+	pc, quarter := it.Piece, it.Turned
+	_, l := it.marked(extent(pc))
 	b := extent(pc)
 	along, up := plane.Point{X: 1}, plane.Point{Y: 1}
 	at := plane.Point{X: b.Lo.X + edge, Y: b.Lo.Y - 2.5}
@@ -153,7 +164,7 @@ func beside(pc piece.Piece, l Label, quarter bool) Label {
 		along, up = plane.Point{Y: -1}, plane.Point{X: 1}
 		at = plane.Point{X: b.Lo.X - 2.5, Y: b.Hi.Y - edge}
 	}
-	own := lines(pc)
+	own := it.lines()
 	w, h := blockSize(own, besideSize)
 	middle := at.Add(along.Mul(w / 2)).Sub(up.Mul(h / 2))
 	l.Words = append(l.Words, stacked(own, middle, w, h, besideSize, -turnOf(quarter))...)

@@ -1,14 +1,16 @@
 package sheet
 
 import (
-	"cmp"
+	"context"
 	"fmt"
 	"math"
 	"slices"
 	"strings"
 
+	"understructure/geometry/parallel"
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
+	"understructure/patterns/nest"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
 )
@@ -20,42 +22,116 @@ const gap = 6.0
 // edge is kept free round every piece, so that the whole width of its line is printed.
 const edge = 1.0
 
-// laid is one page with what is needed to put it in order.
-type laid struct {
-	first int // the number of its first piece
-	page  Page
+// Options say how pages are laid.
+type Options struct {
+	Progress func(done float64) // told now and then which part of the work is done, 0 to 1; may be nil
 }
 
-// Lay puts every piece of the plan on its paper. Pages come in the order of their first pieces.
-func Lay(p plan.Plan) ([]Page, error) {
+// effort bounds the time that pieces are moved about to save a page: about a second.
+const effort = 1_000_000
+
+// Lay puts every piece of the plan on its paper, once; a piece that is another turned over shares its template. Pages that
+// show how large pieces go together come first, the others in the order of their first pieces. The same plan
+// gives the same pages. It stops with the context's error when ctx ends.
+func Lay(ctx context.Context, p plan.Plan, o Options) ([]Page, error) {
 	if err := Check(p.Paper); err != nil {
 		return nil, err
 	}
 	scale := plane.Point{X: p.Paper.ScaleX, Y: p.Paper.ScaleY}
 	p.Paper = trueSize(p.Paper)
-	f := field(p.Paper.Width, p.Paper.Height)
-	var pages []laid
-	var small []int
-	for i, pc := range p.Pieces {
+	parts, err := divide(ctx, p)
+	if err != nil || len(parts) == 0 {
+		return nil, err
+	}
+	pages, err := spread(ctx, p.Paper, parts, o)
+	if err != nil {
+		return nil, err
+	}
+	pages = inSequence(p, pages)
+	for i := range pages {
+		pages[i].Scale = scale
+		pages[i].Title.Object = object(p.Object)
+		pages[i].Title.Page = fmt.Sprintf("page %d of %d", i+1, len(pages))
+	}
+	return pages, nil
+}
+
+// divide makes the parts of all pieces.
+func divide(ctx context.Context, p plan.Plan) ([]part, error) {
+	for _, pc := range p.Pieces {
 		if err := drawable(pc); err != nil {
 			return nil, err
 		}
-		if cut := division(pc, f); cut.count() > 1 {
-			pages = append(pages, tiles(p, i, cut)...)
+	}
+	f := field(p.Paper.Width, p.Paper.Height)
+	second, served := twins(p.Pieces)
+	parts := make([][]part, len(p.Pieces))
+	parallel.Each(len(p.Pieces), func(i int) {
+		if served[i] || ctx.Err() != nil {
+			return
+		}
+		twin := ""
+		if second[i] >= 0 {
+			twin = p.Pieces[second[i]].ID
+		}
+		if pc := p.Pieces[i]; fits(pc, false, f) || fits(pc, true, f) {
+			parts[i] = []part{wholePart(i, pc, twin, f)}
 		} else {
-			small = append(small, i)
+			parts[i] = tileParts(i, pc, twin, f)
+		}
+	})
+	return slices.Concat(parts...), ctx.Err()
+}
+
+// spread nests the parts on pages.
+func spread(ctx context.Context, paper plan.Paper, parts []part, o Options) ([]Page, error) {
+	pieces := make([]nest.Piece, len(parts))
+	for i, p := range parts {
+		pieces[i] = p.keeps
+	}
+	f := field(paper.Width, paper.Height)
+	laid, err := nest.Pages(ctx, pieces, nest.Paper{
+		Width: paper.Width, Height: paper.Height, Roll: paper.Roll,
+		Left: f.Lo.X, Right: paper.Width - f.Hi.X, Bottom: f.Lo.Y, Top: paper.Height - f.Hi.Y,
+	}, nest.Options{Gap: gap, Slack: nest.MostSlack, Effort: effort, Progress: o.Progress})
+	if err == nil {
+		err = ctx.Err() // a layout that is not as good as it could be would not be the same every time
+	}
+	if err != nil {
+		return nil, err
+	}
+	pages := make([]Page, len(laid))
+	for k, l := range laid {
+		pages[k] = Page{Width: paper.Width, Height: pageHeight(paper, l.Height)}
+		f := field(pages[k].Width, pages[k].Height)
+		for _, at := range l.Placements {
+			pages[k].Items = append(pages[k].Items, parts[at.Piece].placed(at, f))
 		}
 	}
-	pages = append(pages, shared(p, small, f)...)
-	slices.SortStableFunc(pages, func(a, b laid) int { return cmp.Compare(a.first, b.first) })
-	all := make([]Page, len(pages))
-	for i, l := range pages {
-		all[i] = l.page
-		all[i].Scale = scale
-		all[i].Title.Object = object(p.Object)
-		all[i].Title.Page = fmt.Sprintf("page %d of %d", i+1, len(pages))
+	return pages, nil
+}
+
+// inSequence orders the pages and what lies on them, puts those that show how tiles go together before them, and tells
+// every tile where the others are.
+func inSequence(p plan.Plan, pages []Page) []Page {
+	numbers := map[string]int{}
+	for i, pc := range p.Pieces {
+		numbers[pc.ID] = i
 	}
-	return all, nil
+	for k := range pages {
+		slices.SortStableFunc(pages[k].Items, inOrder(numbers))
+	}
+	slices.SortStableFunc(pages, func(a, b Page) int { return inOrder(numbers)(a.Items[0], b.Items[0]) })
+	maps := assembly(p, pages)
+	for k := range pages {
+		pages[k].Title.Piece, pages[k].Title.Material = contents(p, numbers, pages[k].Items)
+		for _, it := range pages[k].Items {
+			if it.Tile != nil {
+				it.Tile.Grid.Pages[it.Tile.Row][it.Tile.Column] = len(maps) + k + 1
+			}
+		}
+	}
+	return append(maps, pages...)
 }
 
 // drawable refuses a piece without an outline, or with a point that is nowhere.
@@ -83,73 +159,12 @@ func drawable(pc piece.Piece) error {
 // longest is farther than anything worn reaches: 100 m.
 const longest = 1e5
 
-// shared packs the pieces that fit on one page with others, the tallest first.
-func shared(p plan.Plan, small []int, f drawing.Box) []laid {
-	type ready struct {
-		number int
-		item   Item
-		box    drawing.Box // on paper, before it is moved to its place
-	}
-	all := make([]ready, len(small))
-	for k, i := range small {
-		it := whole(p.Pieces[i], f)
-		all[k] = ready{i, it, footprint(it)}
-	}
-	slices.SortStableFunc(all, func(a, b ready) int { return cmp.Compare(b.box.Height(), a.box.Height()) })
-	var bins []*skyline
-	var on [][]ready
-	for _, r := range all {
-		w, h := r.box.Width()+gap, r.box.Height()+gap
-		k, at := firstPlace(bins, w, h)
-		if k == len(bins) {
-			bins = append(bins, newSkyline(f.Width()+gap, f.Height()+gap))
-			on = append(on, nil)
-			at, _ = bins[k].place(w, h)
-		}
-		r.item.Offset = f.Lo.Add(at).Sub(r.box.Lo)
-		on[k] = append(on[k], r)
-	}
-	pages := make([]laid, len(on))
-	for k, rs := range on {
-		slices.SortFunc(rs, func(a, b ready) int { return a.number - b.number })
-		pg := Page{Width: p.Paper.Width, Height: pageHeight(p.Paper, bins[k].height()-gap)}
-		var numbers []int
-		for _, r := range rs {
-			r.item.Clip = field(pg.Width, pg.Height)
-			pg.Items = append(pg.Items, r.item)
-			numbers = append(numbers, r.number)
-		}
-		pg.Title = titleOf(p, numbers)
-		pages[k] = laid{numbers[0], pg}
-	}
-	return pages
-}
-
-// whole is a piece that fits on the field, turned where it must be, with its words.
-func whole(pc piece.Piece, f drawing.Box) Item {
-	it := Item{Piece: pc, Turned: !fits(pc, f) && fitsTurned(pc, f)}
-	it.Label = LabelOf(pc, it.Turned)
-	if b := footprint(it); b.Width() > f.Width() || b.Height() > f.Height() {
-		it.Label = labelWithin(pc, extent(pc), it.Turned) // no room below
-	}
-	return it
-}
-
-func firstPlace(bins []*skyline, w, h float64) (int, plane.Point) {
-	for k, b := range bins {
-		if at, ok := b.place(w, h); ok {
-			return k, at
-		}
-	}
-	return len(bins), plane.Point{}
-}
-
 // pageHeight is that of the paper; of a roll, no more than the pieces need.
-func pageHeight(p plan.Paper, used float64) float64 {
+func pageHeight(p plan.Paper, needed float64) float64 {
 	if !p.Roll {
 		return p.Height
 	}
-	return math.Min(p.Height, math.Max(LeastHeight, math.Ceil(used+2*margin+foot)))
+	return math.Min(p.Height, math.Max(LeastHeight, math.Ceil(needed)))
 }
 
 // footprint is the box round a piece, its marks and its words.
@@ -183,24 +198,31 @@ func object(o plan.Object) string {
 	return strings.Join(slices.DeleteFunc(parts, func(s string) bool { return s == "" }), "  ")
 }
 
-// titleOf names the pieces on a page of whole pieces; numbers count from 0 and rise.
-func titleOf(p plan.Plan, numbers []int) Title {
-	if len(numbers) == 1 {
-		pc := p.Pieces[numbers[0]]
-		return Title{Piece: named(pc, numbers[0], len(p.Pieces)), Material: material(pc)}
+// contents names what lies on a page, and what it is cut from.
+func contents(p plan.Plan, numbers map[string]int, items []Item) (names, materials string) {
+	if len(items) == 1 {
+		it := items[0]
+		names = named(it.Piece, numbers[it.Piece.ID], len(p.Pieces))
+		if it.Twin != "" {
+			names += " – turned over it is " + it.Twin
+		}
+		if it.Tile != nil {
+			names += fmt.Sprintf(" – tile %s of %d", TileName(it.Tile.Row, it.Tile.Column), it.Tile.Grid.Count())
+		}
+		return names, material(it.Piece)
 	}
-	var names, materials []string
-	for _, i := range numbers {
-		pc := p.Pieces[i]
-		names = append(names, fmt.Sprintf("%s (%d)", pc.ID, i+1))
-		if m := material(piece.Piece{Material: pc.Material, Thickness: pc.Thickness}); !slices.Contains(materials, m) {
-			materials = append(materials, m)
+	var each, of []string
+	for _, it := range items {
+		name := it.Name()
+		if it.Twin != "" {
+			name += " = " + it.Twin
+		}
+		each = append(each, name)
+		if m := material(piece.Piece{Material: it.Piece.Material, Thickness: it.Piece.Thickness}); !slices.Contains(of, m) {
+			of = append(of, m)
 		}
 	}
-	return Title{
-		Piece:    fmt.Sprintf("%d of %d pieces: %s", len(numbers), len(p.Pieces), strings.Join(names, ", ")),
-		Material: strings.Join(materials, "; "),
-	}
+	return strings.Join(each, ", "), strings.Join(of, "; ")
 }
 
 func named(pc piece.Piece, number, of int) string {

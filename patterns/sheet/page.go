@@ -1,7 +1,7 @@
-// Package sheet lays the pieces of a plan on paper, at true size. Small pieces share a page; a
-// piece larger than the paper is cut into tiles that overlap. Pages are plain data, in
-// millimetres, y up from the lower left corner; Draw draws one on any canvas.
-// It does not write files, and it does not nest outlines: pieces lie side by side in their boxes.
+// Package sheet lays the pieces of a plan on paper, at true size. Pieces lie close by their true outlines; a
+// piece larger than the paper is cut into tiles that overlap; a piece that is another turned over shares its
+// template. Pages are plain data, in millimetres, y up from the lower left corner; Draw draws one on any canvas.
+// It does not write files.
 package sheet
 
 import (
@@ -19,7 +19,7 @@ type Page struct {
 	Scale         plane.Point
 	Title         Title
 	Items         []Item
-	Tile          *Tile // nil on a page of whole pieces
+	Maps          []Map // how large pieces go together, on pages of their own before all others
 }
 
 // Title is what the title block says.
@@ -30,22 +30,45 @@ type Title struct {
 	Page     string // "page 3 of 12"
 }
 
-// Item is a piece on a page. The piece is turned by a quarter counter-clockwise where Turned
+// Item is a piece on a page, or one tile of it. The piece is turned by a quarter counter-clockwise where Turned
 // says so, then moved by Offset; what lies outside Clip is not drawn.
 type Item struct {
 	Piece  piece.Piece
+	Twin   string // the piece that the same template serves when it is turned over; "" for none
 	Label  Label
 	Turned bool
 	Offset plane.Point
 	Clip   drawing.Box // on the page
+	Tile   *Tile       // nil for a whole piece
 }
 
-// Tile is the part of a large piece that one page shows.
+// Tile is the part of a large piece that an item shows.
 type Tile struct {
-	Row, Column   int // from 0; rows from the top
+	Row, Column int         // from 0; rows from the top
+	Core        drawing.Box // on the page: from seam to seam, without the overlaps
+	Seams       []Seam
+	Grid        *Grid // of the whole piece, the same for all its tiles
+}
+
+// Grid is how a piece is divided.
+type Grid struct {
 	Rows, Columns int
-	Core          drawing.Box // on the page: from seam to seam, without the overlaps
-	Printed       [][]bool    // by row and column: whether that tile has anything on it
+	Pages         [][]int // by row and column: the number of the page that the tile lies on, from 1; 0 where there is nothing to print
+
+	across, up []float64 // where the cuts are, as the piece lies
+}
+
+// Count is the number of tiles that are printed.
+func (g *Grid) Count() int {
+	n := 0
+	for _, row := range g.Pages {
+		for _, p := range row {
+			if p > 0 {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 // The margins and strips of a page, in millimetres.
@@ -69,6 +92,14 @@ func field(width, height float64) drawing.Box {
 
 // OnPage returns where a point of the piece comes to lie on the page.
 func (it Item) OnPage(p plane.Point) plane.Point { return turned(p, it.Turned).Add(it.Offset) }
+
+// Name is the piece's, and of a tile its letter and number.
+func (it Item) Name() string {
+	if it.Tile == nil {
+		return it.Piece.ID
+	}
+	return it.Piece.ID + " " + TileName(it.Tile.Row, it.Tile.Column)
+}
 
 func turned(p plane.Point, quarter bool) plane.Point {
 	if quarter {

@@ -1,6 +1,7 @@
 package sheet_test
 
 import (
+	"context"
 	"fmt"
 	"math"
 	"strings"
@@ -19,7 +20,7 @@ func onPrinter(t *testing.T, paper string, x, y float64) []sheet.Page {
 	p := plantest.Plan()
 	p.Paper, _ = sheet.Named(paper)
 	p.Paper.ScaleX, p.Paper.ScaleY = 100/x, 100/y
-	pages, err := sheet.Lay(p)
+	pages, err := sheet.Lay(context.Background(), p, sheet.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}

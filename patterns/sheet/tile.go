@@ -7,34 +7,109 @@ import (
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
 	"understructure/patterns/piece"
-	"understructure/patterns/plan"
 )
 
 // Overlap is the strip that two neighbouring tiles both show: wide enough for adhesive tape
 // of 12 or 19 mm along the seam, and to see both lines while the crosses are brought together.
 const Overlap = 15.0
 
-// cuts says how a piece is divided into tiles of equal size.
+// cuts says how a piece is divided into tiles: at these places across and up, the outer edges among them.
 type cuts struct {
-	turned        bool
-	box           drawing.Box // round the piece as it lies
-	rows, columns int
+	as     lying
+	x, y   []float64 // rising
+	reach  [][]bool  // by row, from the top, and column: whether the tile has anything on it
+	number int       // of tiles that have
 }
 
-func (c cuts) count() int { return c.rows * c.columns }
+// lying is a piece as it lies on paper, turned or not.
+type lying struct {
+	piece  piece.Piece
+	turned bool
+	box    drawing.Box // round it and its marks
+	cloth  plane.Ring  // the cut line
+	lines  []stroke    // all that is drawn of it
+}
+
+type stroke struct {
+	points []plane.Point
+	closed bool
+}
+
+func laidDown(pc piece.Piece, quarter bool) lying {
+	lie := func(r []plane.Point) []plane.Point {
+		return plane.Ring(r).Map(func(p plane.Point) plane.Point { return turned(p, quarter) })
+	}
+	l := lying{piece: pc, turned: quarter, cloth: lie(pc.CutLine())}
+	l.lines = append(l.lines, stroke{l.cloth, true})
+	for _, h := range pc.Holes {
+		l.lines = append(l.lines, stroke{lie(h), true})
+	}
+	for _, m := range pc.Marks {
+		if m.Kind != piece.Allowance {
+			l.lines = append(l.lines, stroke{lie(m.Points), m.Kind.Closed()})
+		}
+	}
+	l.box = footprint(Item{Piece: pc, Turned: quarter})
+	return l
+}
+
+// within are the corners of what a box shows of a piece: of its lines, and of the cloth between them.
+func (l lying) within(box drawing.Box) []plane.Point {
+	var all []plane.Point
+	for _, s := range l.lines {
+		for _, run := range box.Cut(s.points, s.closed) {
+			all = append(all, run...)
+		}
+	}
+	for _, q := range append(box.Corners(), box.Centre()) {
+		if l.covers(q) {
+			all = append(all, q)
+		}
+	}
+	return all
+}
+
+// covers reports whether a place lies on the cloth: within the cut line and in no hole.
+func (l lying) covers(p plane.Point) bool { return inside(l.piece, unturnedPoint(p, l.turned)) }
+
+// inside reports whether a point lies on the cloth: within the cut line and in no hole.
+func inside(pc piece.Piece, p plane.Point) bool {
+	if !pc.CutLine().Contains(p) {
+		return false
+	}
+	for _, h := range pc.Holes {
+		if h.Contains(p) {
+			return false
+		}
+	}
+	return true
+}
+
+// unturnedPoint undoes turned.
+func unturnedPoint(p plane.Point, quarter bool) plane.Point {
+	if quarter {
+		return plane.Point{X: p.Y, Y: -p.X}
+	}
+	return p
+}
+
+// unturned is the box in the piece's own coordinates.
+func unturned(b drawing.Box, quarter bool) drawing.Box {
+	return drawing.Empty().Round(unturnedPoint(b.Lo, quarter), unturnedPoint(b.Hi, quarter))
+}
 
 // division finds how many tiles a piece needs, and whether fewer when it is turned by a quarter.
-func division(pc piece.Piece, f drawing.Box) cuts {
-	upright, lying := divided(pc, false, f), divided(pc, true, f)
-	if lying.count() < upright.count() {
-		return lying
+func division(pc piece.Piece, f drawing.Box) (quarter bool, rows, columns int) {
+	rows, columns = divided(pc, false, f)
+	if r, c := divided(pc, true, f); r*c < rows*columns {
+		return true, r, c
 	}
-	return upright
+	return false, rows, columns
 }
 
-func divided(pc piece.Piece, quarter bool, f drawing.Box) cuts {
+func divided(pc piece.Piece, quarter bool, f drawing.Box) (rows, columns int) {
 	b := footprint(Item{Piece: pc, Turned: quarter})
-	return cuts{quarter, b, needed(b.Height(), f.Height()), needed(b.Width(), f.Width())}
+	return needed(b.Height(), f.Height()), needed(b.Width(), f.Width())
 }
 
 // needed is the number of overlapping stretches of paper that cover a length.
@@ -45,126 +120,108 @@ func needed(length, paper float64) int {
 	return int(math.Ceil((length - Overlap) / (paper - Overlap)))
 }
 
-func fits(pc piece.Piece, f drawing.Box) bool       { return divided(pc, false, f).count() == 1 }
-func fitsTurned(pc piece.Piece, f drawing.Box) bool { return divided(pc, true, f).count() == 1 }
+func fits(pc piece.Piece, quarter bool, f drawing.Box) bool {
+	rows, columns := divided(pc, quarter, f)
+	return rows*columns == 1
+}
+
+// sliver is the least that a tile should show of a piece, mm.
+const sliver = 2.0
+
+// cut divides a piece so that as few tiles as can be have anything on them, and as few of these a sliver: all
+// of a size, or full ones from either side and a smaller one at the other.
+func cut(pc piece.Piece, f drawing.Box) cuts {
+	quarter, rows, columns := division(pc, f)
+	as := laidDown(pc, quarter)
+	var best cuts
+	worst := math.MaxInt
+	for _, x := range places(as.box.Lo.X, as.box.Hi.X, f.Width(), columns) {
+		for _, y := range places(as.box.Lo.Y, as.box.Hi.Y, f.Height(), rows) {
+			c := cuts{as: as, x: x, y: y}
+			if bad := c.count(); bad < worst {
+				best, worst = c, bad
+			}
+		}
+	}
+	return best
+}
+
+// places are the ways to cut a length into n stretches that fit on paper with their overlaps.
+func places(lo, hi, paper float64, n int) [][]float64 {
+	room := func(k int) float64 { // for the core of stretch k
+		r := paper
+		if k > 0 {
+			r -= Overlap / 2
+		}
+		if k < n-1 {
+			r -= Overlap / 2
+		}
+		return r
+	}
+	total := 0.0
+	for k := range n {
+		total += room(k)
+	}
+	even, first, last := []float64{lo}, []float64{lo}, []float64{lo}
+	at := 0.0
+	for k := range n - 1 {
+		at += room(k)
+		even = append(even, lo+at*(hi-lo)/total)
+		first = append(first, lo+at)
+		last = append(last, hi-total+at)
+	}
+	if n == 1 {
+		return [][]float64{{lo, hi}}
+	}
+	return [][]float64{append(even, hi), append(first, hi), append(last, hi)}
+}
+
+func (c *cuts) rows() int    { return len(c.y) - 1 }
+func (c *cuts) columns() int { return len(c.x) - 1 }
+
+// count finds the tiles that have anything on them, and returns their number, the slivers among them counting the more.
+func (c *cuts) count() (bad int) {
+	c.reach, c.number = make([][]bool, c.rows()), 0
+	for r := range c.reach {
+		c.reach[r] = make([]bool, c.columns())
+		for k := range c.reach[r] {
+			shown := c.as.within(c.core(r, k))
+			if len(shown) == 0 {
+				continue
+			}
+			c.reach[r][k] = true
+			c.number++
+			bad += 100
+			if b := drawing.Empty().Round(shown...); math.Min(b.Width(), b.Height()) < sliver {
+				bad++
+			}
+		}
+	}
+	return bad
+}
 
 // core is the part of the piece that only one tile shows: from seam to seam.
-func (c cuts) core(row, column int) drawing.Box {
-	w, h := c.box.Width()/float64(c.columns), c.box.Height()/float64(c.rows)
-	lo := plane.Point{X: c.box.Lo.X + w*float64(column), Y: c.box.Hi.Y - h*float64(row+1)}
-	return drawing.Box{Lo: lo, Hi: lo.Add(plane.Point{X: w, Y: h})}
+func (c *cuts) core(row, column int) drawing.Box {
+	up := c.rows() - 1 - row
+	return drawing.Box{Lo: plane.Point{X: c.x[column], Y: c.y[up]}, Hi: plane.Point{X: c.x[column+1], Y: c.y[up+1]}}
 }
 
 // shown is the core with half an overlap beyond every seam.
-func (c cuts) shown(row, column int) drawing.Box {
+func (c *cuts) shown(row, column int) drawing.Box {
 	b := c.core(row, column)
 	if column > 0 {
 		b.Lo.X -= Overlap / 2
 	}
-	if column < c.columns-1 {
+	if column < c.columns()-1 {
 		b.Hi.X += Overlap / 2
 	}
-	if row < c.rows-1 {
+	if row < c.rows()-1 {
 		b.Lo.Y -= Overlap / 2
 	}
 	if row > 0 {
 		b.Hi.Y += Overlap / 2
 	}
 	return b
-}
-
-// tiles makes the pages of one large piece; a tile that the piece does not reach is left out.
-func tiles(p plan.Plan, number int, c cuts) []laid {
-	pc := p.Pieces[number]
-	printed := make([][]bool, c.rows)
-	for r := range printed {
-		printed[r] = make([]bool, c.columns)
-		for k := range printed[r] {
-			printed[r][k] = reaches(pc, c.turned, c.core(r, k))
-		}
-	}
-	var pages []laid
-	for r := range c.rows {
-		for k := range c.columns {
-			if printed[r][k] {
-				pages = append(pages, laid{number, tilePage(p, number, c, Tile{Row: r, Column: k, Rows: c.rows, Columns: c.columns, Printed: printed})})
-			}
-		}
-	}
-	return pages
-}
-
-func tilePage(p plan.Plan, number int, c cuts, t Tile) Page {
-	pc, shown := p.Pieces[number], c.shown(t.Row, t.Column)
-	pg := Page{Width: p.Paper.Width, Height: pageHeight(p.Paper, shown.Height())}
-	f := field(pg.Width, pg.Height)
-	offset := f.Lo.Sub(shown.Lo)
-	t.Core = c.core(t.Row, t.Column).Move(offset)
-	pg.Tile = &t
-	pg.Items = []Item{{
-		Piece:  pc,
-		Label:  labelWithin(pc, unturned(c.core(t.Row, t.Column).Grow(-crossArm), c.turned), c.turned),
-		Turned: c.turned,
-		Offset: offset,
-		Clip:   shown.Move(offset),
-	}}
-	pg.Title = Title{
-		Piece:    fmt.Sprintf("%s – tile %s of %d", named(pc, number, len(p.Pieces)), TileName(t.Row, t.Column), t.count()),
-		Material: material(pc),
-	}
-	return pg
-}
-
-// count is the number of tiles that are printed.
-func (t Tile) count() int {
-	n := 0
-	for _, row := range t.Printed {
-		for _, p := range row {
-			if p {
-				n++
-			}
-		}
-	}
-	return n
-}
-
-// unturned is the box in the piece's own coordinates.
-func unturned(b drawing.Box, quarter bool) drawing.Box {
-	if !quarter {
-		return b
-	}
-	return drawing.Empty().Round(plane.Point{X: b.Lo.Y, Y: -b.Lo.X}, plane.Point{X: b.Hi.Y, Y: -b.Hi.X})
-}
-
-// reaches reports whether any of the piece lies in a box of the paper.
-func reaches(pc piece.Piece, quarter bool, box drawing.Box) bool {
-	own := unturned(box, quarter)
-	lines := []plane.Ring{pc.Outline}
-	lines = append(lines, pc.Holes...)
-	for _, l := range lines {
-		if len(own.Cut(l, true)) > 0 {
-			return true
-		}
-	}
-	for _, m := range pc.Marks {
-		if len(own.Cut(m.Points, m.Kind.Closed())) > 0 {
-			return true
-		}
-	}
-	return inside(pc, own.Centre())
-}
-
-// inside reports whether a point lies on the cloth: within the outline and in no hole.
-func inside(pc piece.Piece, p plane.Point) bool {
-	if !pc.Outline.Contains(p) {
-		return false
-	}
-	for _, h := range pc.Holes {
-		if h.Contains(p) {
-			return false
-		}
-	}
-	return true
 }
 
 // TileName is a letter for the row, from the top, and a number for the column, from the left: "A1".

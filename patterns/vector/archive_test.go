@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,6 +12,7 @@ import (
 	"understructure/patterns/drawing"
 	"understructure/patterns/judge"
 	"understructure/patterns/plantest"
+	"understructure/patterns/sheet"
 )
 
 // paper is a page without layers, of words in both weights, a line, a dashed line and a field.
@@ -119,10 +121,11 @@ func TestNothingIsDrawnBesideTheLayers(t *testing.T) {
 
 // Another program hides the layers one after the other: with each that the page uses it draws less, and in the end nothing.
 func TestLayersAreHidden(t *testing.T) {
-	_, pdf := templates(t, plantest.Plan(), "A4")
+	pages, pdf := templates(t, plantest.Plan(), "A4")
+	page := 1 + slices.IndexFunc(pages, func(pg sheet.Page) bool { return len(pg.Items) > 0 })
 	args := []string{"draw", "-q", "-r", "60", "-c", "gray", "-F", "pgm", "-o", "-"}
 	ink := func() (dark int) {
-		pgm := judge.Run(t, "mutool", append(args, pdf, "1")...)
+		pgm := judge.Run(t, "mutool", append(args, pdf, fmt.Sprint(page))...)
 		var width, height int
 		fmt.Sscanf(string(pgm), "P5\n%d %d", &width, &height)
 		for _, b := range pgm[len(pgm)-width*height:] {

@@ -2,6 +2,7 @@ package vector
 
 import (
 	"bytes"
+	"context"
 	"encoding/xml"
 	"flag"
 	"fmt"
@@ -139,7 +140,7 @@ func FuzzTitles(f *testing.F) {
 			t.Fatal(err)
 		}
 		wellFormed(t, svg.Bytes())
-		pages, err := sheet.Lay(plan.Plan{Object: plan.Object{Number: s, Title: s}, Paper: sheet.Papers[0], Pieces: []piece.Piece{pc}})
+		pages, err := sheet.Lay(context.Background(), plan.Plan{Object: plan.Object{Number: s, Title: s}, Paper: sheet.Papers[0], Pieces: []piece.Piece{pc}}, sheet.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -2,6 +2,7 @@ package vector
 
 import (
 	"bytes"
+	"context"
 	"math"
 	"testing"
 
@@ -21,7 +22,7 @@ func TestAPrinterThatIsNotTrueIsCorrected(t *testing.T) {
 		if name == "corrected" {
 			p.Paper.ScaleX, p.Paper.ScaleY = 100/across, 100/up
 		}
-		pages, err := sheet.Lay(p)
+		pages, err := sheet.Lay(context.Background(), p, sheet.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}

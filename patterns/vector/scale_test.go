@@ -105,18 +105,17 @@ func TestSeamsJoin(t *testing.T) {
 		}
 		total, worst := 0.0, 0.0
 		for i, pg := range pages {
-			it := pg.Items[0]
-			outline := panel.Outline.Map(it.OnPage)
-			hole := panel.Holes[0].Map(it.OnPage)
 			for k, l := range read[i].lines {
 				if math.Abs(read[i].width[k]-0.5) > 1e-3 {
 					continue
 				}
+				it := itemAt(t, pg, l[len(l)/2])
+				outline, hole := panel.Outline.Map(it.OnPage), panel.Holes[0].Map(it.OnPage)
 				for _, p := range l {
 					worst = math.Max(worst, math.Min(away(p, outline), away(p, hole)))
 				}
 				if away(l[0], outline) < 0.05 {
-					for _, run := range coreOf(pg).Cut(l, false) {
+					for _, run := range coreOf(it).Cut(l, false) {
 						for j := 1; j < len(run); j++ {
 							total += run[j].Dist(run[j-1])
 						}
@@ -132,11 +131,29 @@ func TestSeamsJoin(t *testing.T) {
 	}
 }
 
-func coreOf(pg sheet.Page) drawing.Box {
-	if pg.Tile == nil {
-		return pg.Items[0].Clip
+// itemAt is the tile whose outline or hole a place on a page lies nearest to.
+func itemAt(t *testing.T, pg sheet.Page, at plane.Point) sheet.Item {
+	t.Helper()
+	var best sheet.Item
+	least := math.Inf(1)
+	for _, it := range pg.Items {
+		for _, r := range append([]plane.Ring{it.Piece.Outline}, it.Piece.Holes...) {
+			if d := away(at, r.Map(it.OnPage)); d < least {
+				best, least = it, d
+			}
+		}
 	}
-	return pg.Tile.Core
+	if math.IsInf(least, 1) {
+		t.Fatalf("a cut line at %v on a page without pieces", at)
+	}
+	return best
+}
+
+func coreOf(it sheet.Item) drawing.Box {
+	if it.Tile == nil {
+		return it.Clip
+	}
+	return it.Tile.Core
 }
 
 // away is the distance of a point from a closed line.
@@ -160,11 +177,11 @@ func TestPageSizes(t *testing.T) {
 			}
 		}
 		pages, pdf := templates(t, p, paper)
-		info := string(judge.Run(t, "pdfinfo", "-f", "1", "-l", "1", pdf))
-		_, size, _ := strings.Cut(info, "size:")
-		f := strings.Fields(size)
-		w, _ := strconv.ParseFloat(f[0], 64)
-		h, _ := strconv.ParseFloat(f[2], 64)
+		info := string(judge.Run(t, "pdfinfo", "-box", "-f", "1", "-l", "1", pdf)) // the size itself is told to six digits only
+		_, box, _ := strings.Cut(info, "MediaBox:")
+		f := strings.Fields(box)
+		w, _ := strconv.ParseFloat(f[2], 64)
+		h, _ := strconv.ParseFloat(f[3], 64)
 		if math.Abs(w/points-pages[0].Width) > 0.01 || math.Abs(h/points-pages[0].Height) > 0.01 {
 			t.Errorf("%s: %g × %g points, want %g × %g mm", paper, w, h, pages[0].Width, pages[0].Height)
 		}

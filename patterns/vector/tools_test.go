@@ -2,6 +2,7 @@ package vector
 
 import (
 	"bytes"
+	"context"
 	"os"
 	"path/filepath"
 	"testing"
@@ -15,7 +16,7 @@ import (
 func templates(t *testing.T, p plan.Plan, paper string) ([]sheet.Page, string) {
 	t.Helper()
 	p.Paper, _ = sheet.Named(paper)
-	pages, err := sheet.Lay(p)
+	pages, err := sheet.Lay(context.Background(), p, sheet.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
