@@ -94,3 +94,14 @@ longuse:
 	@sh .ci/install $(WINDOW) xvfb xdotool
 	CGO_ENABLED=1 go build -o understructure ./cmd/understructure
 	.ci/longuse ./understructure 60
+
+# What runs at the same time: saving, safety copies, many records, exports, laying pages, all processors at one mount, and the window's own
+# work beside its main thread. With RACE=all every test of the window as well, in some minutes.
+race:
+	@sh .ci/install $(WINDOW)
+	CGO_ENABLED=1 go test -race ./app/document ./app/batch ./app/folder ./app/keep ./app/store ./app/ui/control ./geometry/parallel ./geometry/padding
+ifeq ($(RACE),all)
+	CGO_ENABLED=1 go test -race -timeout 60m ./app/ui ./app/pipeline
+else
+	CGO_ENABLED=1 go test -race -run 'Sheet|Page|Export|Picture|Stop|Late' ./app/ui
+endif
