@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"understructure/app/record"
-	"understructure/geometry/curve"
 	"understructure/geometry/fit"
 	"understructure/geometry/measure"
 	"understructure/geometry/torso"
@@ -39,24 +38,58 @@ func (j *job) doubt(rows []plan.Level) plan.Doubt {
 // sources are all that the clearances hang on. The garment is compared with the mount at the height of each level of the
 // garment; the mount's own levels may lie elsewhere.
 func (j *job) sources() []fit.Source {
-	var out []fit.Source
-	for _, s := range j.garment.Sensitivities() {
-		out = append(out, j.told("garment.bodice.", s, j.record.Garment.Readings.Bodice, s.Tape))
-	}
+	out := j.figureSources("garment.bodice.", j.garment, j.record.Garment.Readings.Bodice, 0, 1)
 	if j.form != nil {
-		for _, s := range j.form.Sensitivities() {
-			out = append(out, j.told("form.bodice.", s, j.record.Form.Readings, j.underneath(s.Tape)))
-		}
+		out = append(out, j.figureSources("form.bodice.", *j.form, j.record.Form.Readings, j.raised, -1)...)
 	}
 	return append(out, j.made()...)
+}
+
+// figureSources are those of a figure, the garment's or the form's, that is raised by so much: what makes its tapes longer
+// makes the clearance larger (sign 1) or smaller (−1). Where there is no form, it does nothing.
+func (j *job) figureSources(path string, f torso.Torso, readings record.Readings, raised, sign float64) []fit.Source {
+	at, counts := make([]float64, len(f.Levels)), make([]float64, len(f.Levels))
+	for i, l := range j.garment.Levels {
+		if at[i] = l.Height - raised; sign > 0 || reaches(j.bare, l.Height) {
+			counts[i] = sign
+		}
+	}
+	all, slopes := f.Sensitivities(at)
+	var out []fit.Source
+	moves := make([]float64, len(f.Levels)) // variance of what lies at each height
+	for _, s := range all {
+		told := j.told(path, s, readings)
+		for i := range counts {
+			told.Effect = append(told.Effect, counts[i]*s.Tape[i])
+			moves[i] += math.Pow(s.Rise[i]*told.Known.SD, 2)
+		}
+		out = append(out, told)
+	}
+	return append(out, turning(slopes, moves, counts)...)
+}
+
+// turning is what errors of height cost beyond the first order where a figure is steeper above than below, or the other way:
+// at a level that is fullest, whichever way it is missed the tape is shorter. Of a normal error z with slopes a and b on
+// either side the mean is (a−b)·σ/√2π and the mean square (a²+b²)·σ²/2 (derived).
+func turning(slopes []torso.Slope, moves, counts []float64) []fit.Source {
+	var out []fit.Source
+	for i, s := range slopes {
+		off := (s.Above - s.Below) * math.Sqrt(moves[i]/(2*math.Pi))
+		first := (s.Above + s.Below) / 2
+		more := (s.Above*s.Above+s.Below*s.Below)/2*moves[i] - off*off - first*first*moves[i]
+		one := fit.Source{Known: fit.Known{Off: off, SD: math.Sqrt(math.Max(0, more))}, Effect: make([]float64, len(slopes))}
+		one.Effect[i] = counts[i]
+		out = append(out, one)
+	}
+	return out
 }
 
 // slopeError is that of one reading of a slope, degrees, one standard deviation. From memory, no published source.
 const slopeError = 2.0
 
 // told is one value that a tape tells, or could.
-func (j *job) told(path string, s torso.Sensitivity, readings record.Readings, effect []float64) fit.Source {
-	out := fit.Source{Taken: s.Taken, Effect: effect}
+func (j *job) told(path string, s torso.Sensitivity, readings record.Readings) fit.Source {
+	out := fit.Source{Taken: s.Taken}
 	m, measured := measure.Find(measure.Keys, s.Key)
 	if measured {
 		out.Key, out.Mean = path+string(s.Key), m.Degrees
@@ -80,22 +113,4 @@ func (j *job) tapeError(m measure.Measure, s torso.Sensitivity) float64 {
 		return slopeError
 	}
 	return math.Hypot(j.stock.TapeError, s.Steep*j.stock.HeightError)
-}
-
-// underneath is what a change of the form does to the clearance at the garment's levels: as much as to its tape there, the
-// other way. Between two levels of the form both count, by how near they lie; where there is no form, nothing does.
-func (j *job) underneath(tape []float64) []float64 {
-	ls := j.form.Levels
-	var z, t []float64
-	for i := len(ls) - 1; i >= 0; i-- {
-		z, t = append(z, ls[i].Height+j.raised), append(t, tape[i])
-	}
-	along := curve.Through(z, t)
-	out := make([]float64, len(j.garment.Levels))
-	for i, l := range j.garment.Levels {
-		if reaches(j.bare, l.Height) {
-			out[i] = -along.At(l.Height)
-		}
-	}
-	return out
 }

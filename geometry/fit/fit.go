@@ -15,8 +15,8 @@
 //   - the cover errs everywhere together; the edge of every slice, and of every layer at every level, apart.
 //
 // It knows nothing of outlines that are wrong while their tape is right, of stretch in the cloth, of a garment that
-// hangs askew, and of heights between the levels. Where the girth turns, at a waist, a small error of
-// height costs more than the first order says. It does not draw, nor decide what is acceptable.
+// hangs askew, and of heights between the levels. What a level that is fullest costs whichever way its height is missed is for
+// whoever lists the sources to add. It does not draw, nor decide what is acceptable.
 package fit
 
 // Strain reports whether a clearance would strain: it is negative by more than can be

@@ -5,7 +5,6 @@ import (
 
 	"understructure/geometry/curve"
 	"understructure/geometry/measure"
-	"understructure/geometry/plane"
 	"understructure/geometry/section"
 )
 
@@ -16,45 +15,88 @@ type Sensitivity struct {
 	Value float64     // taken or drawn, mm or degrees; 0 where no reading tells it, and for lengths that were not taken
 	Steep float64     // of a girth: how much longer a tape is that lies a millimetre higher than its level; otherwise 0
 	SD    float64     // how far people spread about the value drawn, one standard deviation, mm or degrees; 0 where taken
-	// Tape is, for each level of the figure, how much longer a tape at the height of that level would be if the value
-	// were larger by one millimetre or degree: because its girth is larger, or because the level lies elsewhere and the
-	// girth changes with height. At neck base and shoulder, where the skin is nearly level and a garment settles on it, it
-	// is the tape of the level wherever it lies.
-	Tape []float64
+	// Tape and Rise are, for each level of the figure, how much longer a tape at the height looked at would be, and how much
+	// higher what is there would lie, if the value were larger by one millimetre or degree.
+	Tape, Rise []float64
 }
 
-// Sensitivities lists them for all values that girths and heights of the levels hang on, in the order in which one
-// measures. A girth is its level's own; what lies between two levels follows both. Breadths, depths and arcs change
-// the outline, not the tape, and are left out; so is the little by which they and the across measurements move
-// levels. The figure must come from Build.
-func (t Torso) Sensitivities() []Sensitivity {
+// Slope is how much longer a tape is for each millimetre above a height, and how much shorter for each below.
+type Slope struct{ Above, Below float64 }
+
+func (s Slope) mean() float64 { return (s.Above + s.Below) / 2 }
+
+// Sensitivities lists what the tapes hang on, in the order in which one measures, and how steep the figure is. It is
+// looked at for each of its levels at a height near it: that of the level, or of the same level of another figure. Neck base
+// and shoulder, where the skin is nearly level and a garment settles on it, are looked at where they lie, and as if upright.
+//
+// A girth is its level's own; what lies between two levels follows both. What moves a level changes the tape at a height that
+// stays, where girth changes with height. Breadths, depths and arcs change the outline, not the tape, and are left
+// out; so is the little by which they and the across measurements move levels. The figure must come from Build.
+func (t Torso) Sensitivities(at []float64) ([]Sensitivity, []Slope) {
 	d := t.draft
-	girth, height := d.girthsFollow(), d.heightsFollow(t)
-	var steep []float64
-	for _, l := range t.Levels {
-		steep = append(steep, t.steepness(l))
-	}
+	girth := d.girthsFollow()
+	height := d.heightsFollow(t, girth)
+	slopes := t.slopes(at)
 	var out []Sensitivity
 	for _, k := range append(keys(), unread) {
-		s := Sensitivity{Key: k, Taken: d.has(k), Tape: make([]float64, len(t.Levels))}
-		some := false
+		s := Sensitivity{Key: k, Taken: d.has(k), Value: d.sheet[k]}
+		wider, some := t.at(at, func(l measure.Level) float64 { return girth[l][k] })
+		rise, moves := t.at(at, func(l measure.Level) float64 { return height[l][k] })
+		if !some && !moves {
+			continue
+		}
+		s.Tape, s.Rise = wider, rise
 		for i, l := range t.Levels {
+			s.Tape[i] -= slopes[i].mean() * rise[i]
 			if k == girthKey(l.Name) {
-				s.Steep = steep[i]
+				s.Steep = slopes[i].mean()
 			}
-			s.Tape[i] = girth[l.Name][k] - steep[i]*height[l.Name][k]
-			some = some || s.Tape[i] != 0
 		}
-		if s.Value = d.sheet[k]; !s.Taken {
-			s.Value = d.drawn[k].Value
-			s.SD = d.spread(k)
+		if !s.Taken {
+			s.Value, s.SD = d.drawn[k].Value, d.spread(k)
 		}
-		if s.Key == unread {
+		if k == unread {
 			s.Key = ""
 		}
-		if some {
-			out = append(out, s)
+		out = append(out, s)
+	}
+	return out, slopes
+}
+
+// at is something that is known at the levels, at other heights; and whether it is anywhere more than nothing.
+func (t Torso) at(heights []float64, of func(measure.Level) float64) (out []float64, some bool) {
+	z, v := make([]float64, len(t.Levels)), make([]float64, len(t.Levels))
+	for i, l := range t.Levels {
+		z[len(z)-1-i], v[len(z)-1-i] = l.Height, of(l.Name)
+		some = some || v[len(z)-1-i] != 0
+	}
+	if !some {
+		return make([]float64, len(heights)), false
+	}
+	along := curve.Through(z, v)
+	for i, l := range t.Levels {
+		h := heights[i]
+		if settles(l.Name) {
+			h = l.Height
 		}
+		out = append(out, along.At(h))
+	}
+	return out, true
+}
+
+// settles reports whether a garment lies on the figure at a level, so that its height there does not count.
+func settles(l measure.Level) bool { return l == measure.NeckBase || l == measure.Shoulder }
+
+// slopes are those at heights near the levels.
+func (t Torso) slopes(at []float64) []Slope {
+	out := make([]Slope, len(t.Levels))
+	for i, l := range t.Levels {
+		if settles(l.Name) {
+			continue
+		}
+		below, here, above := t.Skin.At(at[i]-RowGap), t.Skin.At(at[i]), t.Skin.At(at[i]+RowGap)
+		tape := here.Tape()
+		out[i] = Slope{Above: (above.Tape() - tape) / RowGap, Below: (tape - below.Tape()) / RowGap}
 	}
 	return out
 }
@@ -75,16 +117,6 @@ func keys() []measure.Key {
 		out = append(out, m.Key)
 	}
 	return out
-}
-
-// steepness is how much longer a tape round the figure is a millimetre above a level; 0 where a garment settles.
-func (t Torso) steepness(l Level) float64 {
-	if l.Name == measure.NeckBase || l.Name == measure.Shoulder {
-		return 0
-	}
-	const near = RowGap / 2
-	above, below := t.Skin.At(l.Height+near), t.Skin.At(l.Height-near)
-	return (above.Tape() - below.Tape()) / (2 * near)
 }
 
 // follow is how much something grows for each millimetre or degree by which a value is larger.
@@ -147,9 +179,10 @@ func (d *draft) between(of map[measure.Level]follow) follow {
 }
 
 // heightsFollow says what the height of each level above the waist hangs on. What was set by hand hangs on nothing.
-func (d *draft) heightsFollow(t Torso) map[measure.Level]follow {
+func (d *draft) heightsFollow(t Torso, girth map[measure.Level]follow) map[measure.Level]follow {
 	z, u := d.z, &d.upper
-	nape := follow{measure.BackWaist: t.climb(section.Back, 0, z.nape)}
+	up, _ := t.climb(section.Back, 0, z.nape)
+	nape := follow{measure.BackWaist: up}
 	if d.hand[measure.NeckBase].Height != nil {
 		nape = follow{}
 	}
@@ -177,25 +210,30 @@ func (d *draft) heightsFollow(t Torso) map[measure.Level]follow {
 	case !side && low: // it lies as near above the bust as it may
 		put(measure.Underarm, follow{measure.SideLength: 1}.add(1, out[measure.Bust]))
 	default:
-		own(measure.Underarm, measure.SideLength, t.climb(section.Right, 0, z.at(measure.Underarm)), nil)
+		up, _ := t.climb(section.Right, 0, z.at(measure.Underarm))
+		own(measure.Underarm, measure.SideLength, up, nil)
 	}
 	put(measure.Underbust, follow{unread: 1}.add(z.at(measure.Underbust)/z.at(measure.Bust), out[measure.Bust]))
-	own(measure.HighHip, measure.WaistToHighHip, -t.climb(section.Right, 0, z.at(measure.HighHip)), nil)
-	own(measure.Hip, measure.WaistToHip, -t.climb(section.Right, 0, z.at(measure.Hip)), nil)
+	for l, k := range map[measure.Level]measure.Key{measure.HighHip: measure.WaistToHighHip, measure.Hip: measure.WaistToHip} {
+		down, lean := t.climb(section.Right, z.at(l), 0)
+		// A tape of the same length that runs farther out does not reach as far down.
+		own(l, k, -down, girth[l].times(lean/(2*math.Pi)).add(-lean/(2*math.Pi), girth[measure.Waist]))
+	}
 	put(measure.AcrossChest, d.between(out))
 	return out
 }
 
-// climb is how far the far end of a taut tape from height lo to hi moves up or down for each millimetre of tape.
-func (t Torso) climb(column int, lo, hi float64) float64 {
-	p := t.Skin.Profile(column, math.Min(lo, hi), math.Max(lo, hi))
-	path := curve.Taut(p)
-	end := [2]plane.Point{path[len(path)-2], path[len(path)-1]}
-	if hi < lo {
-		end = [2]plane.Point{path[0], path[1]}
+// climb is how far the end of a taut tape, that is farther from the waist, moves up or down for each millimetre of tape,
+// and how much it leans outward towards that end, a millimetre in height.
+func (t Torso) climb(column int, lo, hi float64) (climb, lean float64) {
+	path := curve.Taut(t.Skin.Profile(column, lo, hi))
+	step := path[len(path)-1].Sub(path[len(path)-2])
+	if lo < 0 {
+		step = path[1].Sub(path[0])
+		step.Y = -step.Y
 	}
-	step := end[1].Sub(end[0])
-	return step.Norm() / math.Max(step.X, step.Norm()/mostClimb)
+	steep := math.Max(step.X, step.Norm()/mostClimb)
+	return step.Norm() / steep, step.Y / steep
 }
 
 // mostClimb keeps a tape that ends nearly level from telling of any height; our judgement.
