@@ -19,9 +19,9 @@ type claim struct {
 
 func unclaimed() claim { return claim{release: func() {}} }
 
-// claimed finds a safety copy of a file that no living window has, one with work left behind before others. In
-// a folder that cannot be written to it is the first, held or not: writing it will say what is wrong.
-func claimed(file string) claim {
+// claimed finds a safety copy of a file that no living window has: one with work left behind before others, or, fresh, one
+// without. In a folder that cannot be written to it is the first, held or not: writing it will say what is wrong.
+func claimed(file string, fresh bool) claim {
 	free := claim{CopyPath(file), func() {}}
 	for n := mostWindows; n >= 1; n-- {
 		path := copyPath(file, n)
@@ -29,9 +29,15 @@ func claimed(file string) claim {
 		if !held {
 			continue
 		}
+		info, err := os.Stat(path)
+		left := err == nil && info.Mode().IsRegular()
+		if left && fresh {
+			release()
+			continue
+		}
 		free.release()
 		free = claim{path, release}
-		if info, err := os.Stat(path); err == nil && info.Mode().IsRegular() {
+		if left {
 			break
 		}
 	}

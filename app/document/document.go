@@ -80,7 +80,7 @@ func (d *Document) begin(path, title string, r record.Record) {
 		d.forgetCopy()
 	}
 	d.path, d.title, d.state = path, title, ""
-	d.claim()
+	d.claim(false)
 	d.history = history.From(r)
 	d.plan, d.err = plan.Plan{}, nil
 	d.changed()

@@ -31,8 +31,8 @@ type safety struct {
 // copyPath is where this window's safety copy lies; "" where none is kept.
 func (d *Document) copyPath() string { return d.safety.claim.path }
 
-// claim takes a safety copy of the file that is open now, and gives up the one before.
-func (d *Document) claim() {
+// claim takes a safety copy of the file that is open now, and gives up the one before; fresh, one without work left behind.
+func (d *Document) claim(fresh bool) {
 	d.safety.disk.Lock()
 	defer d.safety.disk.Unlock()
 	d.safety.number++ // what is still to be written belongs to the one before
@@ -40,9 +40,9 @@ func (d *Document) claim() {
 	d.safety.kept, d.safety.failing = false, false
 	switch {
 	case d.path != "":
-		d.safety.claim = claimed(d.path)
+		d.safety.claim = claimed(d.path, fresh)
 	case d.rooms.Scratch != "":
-		d.safety.claim = claimed(filepath.Join(d.rooms.Scratch, "untitled.json"))
+		d.safety.claim = claimed(filepath.Join(d.rooms.Scratch, "untitled.json"), fresh)
 	default:
 		d.safety.claim = unclaimed()
 	}
@@ -123,6 +123,9 @@ func (d *Document) Recover() error {
 	d.Change("recovered work", r)
 	return nil
 }
+
+// Postpone leaves the work that was left behind where it is, for another time.
+func (d *Document) Postpone() { d.claim(true) }
 
 // Discard throws away the work that was left behind.
 func (d *Document) Discard() { d.forgetCopy() }

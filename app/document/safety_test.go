@@ -239,3 +239,34 @@ func TestClosingLeavesWhatWasLeftBehind(t *testing.T) {
 		t.Errorf("the work that was left behind: %v", err)
 	}
 }
+
+func TestPostponedWorkIsNotWrittenOver(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "dress.json")
+	if err := os.WriteFile(CopyPath(path), []byte("left behind"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	d := newDesk(t, echo)
+	d.safety.after = atOnce
+	d.files[path] = dress()
+	if err := d.Open(path); err != nil {
+		t.Fatal(err)
+	}
+	d.Postpone()
+	if _, ok := d.Left(); ok {
+		t.Error("what was put off is offered again at once")
+	}
+	d.Set(field(t, dress(), "garment.bodice.waist_girth"), mm(600))
+	d.copied(t)
+	if text, err := os.ReadFile(CopyPath(path)); string(text) != "left behind" {
+		t.Errorf("the work that was put off is now %q, %v", text, err)
+	}
+	d.Close()
+	again := newDesk(t, echo)
+	again.files[path] = dress()
+	if err := again.Open(path); err != nil {
+		t.Fatal(err)
+	}
+	if _, ok := again.Left(); !ok {
+		t.Error("what was put off is not offered the next time")
+	}
+}

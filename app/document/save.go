@@ -32,7 +32,7 @@ func (d *Document) SaveAs(path string) error {
 	moved := path != d.path
 	d.path, d.title, d.state = path, "", stateOf(path)
 	if moved {
-		d.claim()
+		d.claim(false)
 	}
 	d.history.Mark()
 	d.Changed()

@@ -142,14 +142,8 @@ func inWords(err error) error {
 
 // written says where everything is, and opens the folder if that is wanted.
 func (w *Window) written(to string) {
-	d := dialog.NewConfirm(lang.L("Templates written"), lang.L("Everything to print and cut is in")+"\n"+to, func(yes bool) {
-		if yes {
-			w.show(to)
-		}
-	}, w.win)
-	d.SetConfirmText(lang.L("Open the folder"))
-	d.SetDismissText(lang.L("Close"))
-	d.Show()
+	w.question(lang.L("Templates written"), lang.L("Everything to print and cut is in")+"\n"+to,
+		answer{lang.L("Close"), func() {}}, answer{lang.L("Open the folder"), func() { w.show(to) }})
 }
 
 // show opens a file or a folder with whatever the system has for it.

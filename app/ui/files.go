@@ -27,6 +27,9 @@ func (w *Window) leave(then func()) {
 		then()
 		return
 	}
+	if w.ask { // whoever is asked already has only to answer
+		return
+	}
 	w.question(lang.L("Save changes?"), lang.L("{{.Name}} has changes that are not saved.", map[string]any{"Name": w.name()}),
 		answer{lang.L("Cancel"), func() {}}, answer{lang.L("Don't save"), then}, answer{lang.L("Save"), func() { w.saveThen(then) }})
 }
@@ -152,18 +155,12 @@ func (w *Window) offerRecovery() {
 		name = lang.L("A record without a file")
 	}
 	text := lang.L("{{.Name}} was left with unsaved changes\non {{.Day}} at {{.Time}}.", map[string]any{"Name": name, "Day": when.Format(time.DateOnly), "Time": when.Format("15:04")})
-	d := dialog.NewConfirm(lang.L("Take up the unsaved changes?"), text, func(yes bool) {
-		if !yes {
-			w.doc.Discard()
-			return
-		}
+	take := func() {
 		if err := w.doc.Recover(); err != nil {
 			w.failed(err)
 		}
-	}, w.win)
-	d.SetConfirmText(lang.L("Take up"))
-	d.SetDismissText(lang.L("Discard"))
-	d.Show()
+	}
+	w.question(lang.L("Take up the unsaved changes?"), text, answer{lang.L("Decide later"), w.doc.Postpone}, answer{lang.L("Discard"), w.doc.Discard}, answer{lang.L("Take up"), take})
 }
 
 // showNotices lists everything the plan has to say.

@@ -12,12 +12,8 @@ type answer struct {
 	do    func()
 }
 
-// question asks, unless something is being asked already. The first answer is what Escape says, the last
-// is what one would rather do.
+// question asks. The first answer is what Escape says, the last is what one would rather do.
 func (w *Window) question(title, text string, answers ...answer) {
-	if w.ask {
-		return
-	}
 	w.ask = true
 	d := dialog.NewCustomWithoutButtons(title, widget.NewLabel(text), w.win)
 	var buttons []fyne.CanvasObject

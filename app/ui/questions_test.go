@@ -98,12 +98,12 @@ func TestSaveAsAsksBeforeReplacing(t *testing.T) {
 	s := &saving{w: b.Window, name: widget.NewEntry(), folder: widget.NewButton(filepath.Dir(path), nil), then: func() {}}
 	s.name.SetText("dress")
 	s.chosen(true)
-	b.press("No")
+	b.press("Cancel")
 	if text, _ := os.ReadFile(path); string(text) != "something else" {
 		t.Error("the file was replaced although the answer was no")
 	}
 	s.chosen(true)
-	b.press("Yes")
+	b.press("Replace the file")
 	if _, err := record.Load(path); err != nil || b.doc.Path() != path {
 		t.Errorf("saved as %q, %v", b.doc.Path(), err)
 	}

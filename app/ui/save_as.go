@@ -54,11 +54,7 @@ func (s *saving) chosen(yes bool) {
 		return
 	}
 	text := lang.L("{{.Name}} is already there.", map[string]any{"Name": filepath.Base(path)})
-	dialog.ShowConfirm(lang.L("Replace the file?"), text, func(yes bool) {
-		if yes {
-			s.save(path)
-		}
-	}, s.w.win)
+	s.w.question(lang.L("Replace the file?"), text, answer{lang.L("Cancel"), func() {}}, answer{lang.L("Replace the file"), func() { s.save(path) }})
 }
 
 func (s *saving) save(path string) {

@@ -157,7 +157,11 @@ func (w *Window) computed() {
 	w.places.show()
 }
 
-func (w *Window) failed(err error) { dialog.ShowError(err, w.win) }
+func (w *Window) failed(err error) {
+	d := dialog.NewError(err, w.win)
+	d.Show()
+	w.onEscape(d.Hide)
+}
 
 func (w *Window) close() {
 	w.doc.Close()
