@@ -17,6 +17,7 @@
 //	pads                 loose pads for shoulders, bust and hips; the neck disc
 //	foam                 slices of plank for a form that is built
 //	fit                  clearance, strain and its chance, standing
+//	rest                 a garment put away: lying flat, folded over pads, on a roll
 //	trace                a silhouette traced over a photograph, and a figure fitted to it
 //	shapetest            cylinder, cone, torus, sphere: known answers for tests
 //

@@ -17,7 +17,7 @@ func (j *job) plan() plan.Plan {
 	r := j.record
 	p := plan.Plan{
 		Understructure: plan.Version,
-		Object:         plan.Object{Number: r.Object.Number, Title: r.Object.Title, Year: r.Object.Year, Wearer: string(r.Object.Wearer), Notice: r.Object.Notice},
+		Object:         plan.Object{Number: r.Object.Number, Title: r.Object.Title, Year: r.Object.Year, Wearer: string(r.Object.Wearer), Notice: r.Object.Notice, Strength: r.Garment.Strength, MassKg: r.Garment.MassKg},
 		Measured:       plan.Measured{By: r.Taken.By, On: r.Taken.On, Side: r.Taken.Side},
 		Build:          "padded",
 		StandHeight:    j.waist,

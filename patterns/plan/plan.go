@@ -47,6 +47,9 @@ type Object struct {
 	Year   int    `json:"year"` // 0 when not known
 	Wearer string `json:"wearer"`
 	Notice string `json:"notice,omitempty"` // such as "invented for demonstration"
+
+	Strength string   `json:"strength,omitempty"` // "sound", "fair" or "weak"; absent where nobody said
+	MassKg   *float64 `json:"mass_kg,omitempty"`  // absent where it was not weighed
 }
 
 // Measured says who took the tape readings, when, and on which side of the cloth.

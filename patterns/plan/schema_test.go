@@ -47,11 +47,11 @@ func validate(t *testing.T, p Plan) error {
 
 // full has a value in every kind of place.
 func full() Plan {
-	n := 850.0
+	n, mass := 850.0, 2.4
 	chance := 0.004
 	square := plane.Ring{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 100}, {X: 0, Y: 100}}
 	return Plan{
-		Understructure: Version, Object: Object{Number: "1", Year: 1872, Wearer: "woman", Notice: "invented"}, Build: "padded",
+		Understructure: Version, Object: Object{Number: "1", Year: 1872, Wearer: "woman", Notice: "invented", Strength: "fair", MassKg: &mass}, Build: "padded",
 		Levels:  []Level{{Name: "bust", Height: 1300, GarmentGirth: &n, StrainChance: &chance, EaseForOnePercent: &n, Section: square}, {Name: "shoulder"}},
 		Doubt:   Doubt{ChanceAnywhere: 0.01, EaseForAll: 31, Remeasure: []Remeasure{{Key: "garment.bodice.bust_girth", Taken: true, Share: 0.4, ChanceAfter: 0.006}}},
 		Surface: Surface{Heights: []float64{1000, 1010}, Form: []plane.Ring{square, nil}, Target: []plane.Ring{square, nil}, Built: []plane.Ring{square, nil}},
