@@ -16,7 +16,8 @@ type Flat struct {
 	Waist   plane.Point // where the waist ends at the right
 	Length  float64
 	Breadth float64 // from the outside of one sleeve to that of the other, or of the hem
-	Trunk   float64 // breadth of the bodice alone, which must not be folded
+	Body    float64 // breadth without sleeves
+	Trunk   float64 // breadth down to the waist, or of all where there is no skirt, which must not be folded
 	Area    float64 // of all that lies there, sleeves included
 }
 
@@ -63,18 +64,22 @@ func Lie(g Garment) (Flat, error) {
 	if s := g.sleeve(point, under); s != nil {
 		f.Sleeve = s.Move(up)
 	}
-	f.sum(b)
+	f.sum(len(g.Skirt) > 0)
 	return f, nil
 }
 
 // sum fills in the sizes of what was drawn.
-func (f *Flat) sum(b measure.Sheet) {
-	_, hi := f.Front.Bounds()
-	f.Breadth, f.Area = 2*hi.X, f.Front.Area()
-	f.Trunk = math.Max(b[measure.BustGirth], b[measure.WaistGirth]) / 2
+func (f *Flat) sum(skirt bool) {
+	for _, p := range f.Front {
+		f.Body = math.Max(f.Body, 2*p.X)
+		if !skirt || p.Y > f.Waist.Y+1e-6 {
+			f.Trunk = math.Max(f.Trunk, 2*p.X)
+		}
+	}
+	f.Breadth, f.Area = f.Body, f.Front.Area()
 	if f.Sleeve != nil {
 		_, hi := f.Sleeve.Bounds()
-		f.Breadth, f.Area = math.Max(f.Breadth, 2*hi.X), f.Area+2*math.Abs(f.Sleeve.Area())
+		f.Breadth, f.Area = math.Max(f.Breadth, 2*hi.X), f.Area+2*f.Sleeve.Area()
 	}
 }
 
