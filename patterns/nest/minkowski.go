@@ -54,9 +54,18 @@ func outermost(rings []plane.Ring) []plane.Ring {
 		return 0
 	})
 	var out []plane.Ring
+	var boxes [][2]plane.Point
 	for _, r := range rings {
-		if !slices.ContainsFunc(out, func(o plane.Ring) bool { return holds(o, r) }) {
-			out = append(out, r)
+		lo, hi := r.Bounds()
+		held := false
+		for k, o := range out {
+			if b := boxes[k]; b[0].X <= lo.X && b[0].Y <= lo.Y && b[1].X >= hi.X && b[1].Y >= hi.Y && holds(o, r) {
+				held = true
+				break
+			}
+		}
+		if !held {
+			out, boxes = append(out, r), append(boxes, [2]plane.Point{lo, hi})
 		}
 	}
 	return out

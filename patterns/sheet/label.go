@@ -80,9 +80,9 @@ func (it Item) marked(box drawing.Box) (*free, Label) {
 // lines is what a template says of itself; the first is the heading.
 func (it Item) lines() []string {
 	pc := it.Piece
-	all := []string{it.Name(), pc.Name, material(pc)}
+	all := []string{it.Name(), pc.Name, it.material()}
 	if it.Twin != "" {
-		all = append(all, "turned over it is "+it.Twin)
+		all = append(all, it.turnedOver())
 	}
 	if s := pc.Strain * 100; s >= 0.05 {
 		all = append(all, fmt.Sprintf("laid flat with %.1f %% strain", s))

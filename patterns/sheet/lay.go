@@ -83,8 +83,29 @@ func divide(ctx context.Context, p plan.Plan) ([]part, error) {
 	return slices.Concat(parts...), ctx.Err()
 }
 
+// together is how many parts are nested at once: time grows with their square, and beyond some hundreds nothing is saved.
+const together = 400
+
 // spread nests the parts on pages.
 func spread(ctx context.Context, paper plan.Paper, parts []part, o Options) ([]Page, error) {
+	var pages []Page
+	batches := (len(parts) + together - 1) / together
+	for k := range batches {
+		batch := Options{}
+		if o.Progress != nil {
+			batch.Progress = func(done float64) { o.Progress((float64(k) + done) / float64(batches)) }
+		}
+		laid, err := nested(ctx, paper, parts[k*together:min(len(parts), (k+1)*together)], batch)
+		if err != nil {
+			return nil, err
+		}
+		pages = append(pages, laid...)
+	}
+	return pages, nil
+}
+
+// nested nests a batch of parts.
+func nested(ctx context.Context, paper plan.Paper, parts []part, o Options) ([]Page, error) {
 	pieces := make([]nest.Piece, len(parts))
 	for i, p := range parts {
 		pieces[i] = p.keeps
@@ -204,12 +225,12 @@ func contents(p plan.Plan, numbers map[string]int, items []Item) (names, materia
 		it := items[0]
 		names = named(it.Piece, numbers[it.Piece.ID], len(p.Pieces))
 		if it.Twin != "" {
-			names += " – turned over it is " + it.Twin
+			names += " – " + it.turnedOver()
 		}
 		if it.Tile != nil {
 			names += fmt.Sprintf(" – tile %s of %d", TileName(it.Tile.Row, it.Tile.Column), it.Tile.Grid.Count())
 		}
-		return names, material(it.Piece)
+		return names, it.material()
 	}
 	var each, of []string
 	for _, it := range items {
@@ -227,6 +248,23 @@ func contents(p plan.Plan, numbers map[string]int, items []Item) (names, materia
 
 func named(pc piece.Piece, number, of int) string {
 	return fmt.Sprintf("%s – %s – piece %d of %d", pc.ID, pc.Name, number+1, of)
+}
+
+// material says what is cut with the template, and how many, for both pieces that it serves.
+func (it Item) material() string {
+	pc := it.Piece
+	if it.Twin != "" {
+		pc.Count *= 2
+	}
+	return material(pc)
+}
+
+// turnedOver says which of the pieces cut with a template is its twin.
+func (it Item) turnedOver() string {
+	if it.Piece.Count > 1 {
+		return "half of them turned over: " + it.Twin
+	}
+	return "one turned over: " + it.Twin
 }
 
 // material says what the piece is cut from and, when it is known, how thick that is and how many to cut.

@@ -27,10 +27,13 @@ func wing(id string, over bool, grown float64) piece.Piece {
 func TestATemplateServesForItsMirrorImage(t *testing.T) {
 	other := wing("left", true, 0)
 	other.Material = "wadding 3 mm"
+	begun := wing("left", true, 0)
+	begun.Outline = append(begun.Outline[2:], begun.Outline[:2]...)
 	for name, c := range map[string]struct {
 		second piece.Piece
 		shared bool
 	}{
+		"begun elsewhere":        {begun, true},
 		"turned over":            {wing("left", true, 0), true},
 		"0.04 mm longer":         {wing("left", true, 0.04), true},
 		"0.2 mm longer":          {wing("left", true, 0.2), false},
@@ -50,6 +53,53 @@ func TestATemplateServesForItsMirrorImage(t *testing.T) {
 			if !strings.Contains(text.String(), id) {
 				t.Errorf("%s: nothing is said of %s", name, id)
 			}
+		}
+	}
+}
+
+// Marks may have been drawn in another order and from the other end, but an arrow has a direction, and all lie where they should.
+func TestMarksAndSeamsAreTurnedOverToo(t *testing.T) {
+	level := piece.Mark{Kind: piece.LevelLine, Label: "waist", Points: []plane.Point{{X: 10, Y: 5}, {X: 60, Y: 8}}}
+	up := piece.Mark{Kind: piece.Up, Points: []plane.Point{{X: 40, Y: 10}, {X: 40, Y: 30}}}
+	over := func(m piece.Mark) piece.Mark {
+		m.Points = plane.Ring(m.Points).Map(func(p plane.Point) plane.Point { return plane.Point{X: 90 - p.X, Y: p.Y} })
+		return m
+	}
+	backward := func(m piece.Mark) piece.Mark { m.Points = plane.Ring(m.Points).Reverse(); return m }
+	seam := piece.Seam{To: "middle", Kind: "sewn", Length: 90, Points: []plane.Point{{}, {X: 90}}}
+	longer := seam
+	longer.Length = 91
+	right := wing("right", false, 0)
+	right.Marks, right.Seams = []piece.Mark{level, up}, []piece.Seam{seam}
+	for name, c := range map[string]struct {
+		marks  []piece.Mark
+		seam   piece.Seam
+		shared bool
+	}{
+		"in order":             {[]piece.Mark{over(level), over(up)}, seam, true},
+		"in another order":     {[]piece.Mark{over(up), backward(over(level))}, seam, true},
+		"an arrow upside down": {[]piece.Mark{over(level), backward(over(up))}, seam, false},
+		"a line not turned":    {[]piece.Mark{level, over(up)}, seam, false},
+		"a longer seam":        {[]piece.Mark{over(level), over(up)}, longer, false},
+	} {
+		left := wing("left", true, 0)
+		left.Marks, left.Seams = c.marks, []piece.Seam{c.seam}
+		if got := len(laid(t, plan.Plan{Pieces: []piece.Piece{right, left}}, "A4")[0].Items); (got == 1) != c.shared {
+			t.Errorf("%s: %d templates", name, got)
+		}
+	}
+}
+
+// Both pieces are cut with the one template, and it says so.
+func TestATemplateForTwoSaysHowManyToCut(t *testing.T) {
+	pages := laid(t, plan.Plan{Pieces: []piece.Piece{wing("right", false, 0), wing("left", true, 0)}}, "A4")
+	var text strings.Builder
+	for _, w := range drawn(pages[0]).Words {
+		text.WriteString(w.Text + "\n")
+	}
+	for _, want := range []string{"wadding 6 mm, cut 2\n", "one turned over: left\n"} {
+		if strings.Count(text.String(), want) < 1 {
+			t.Errorf("%q is not said, but\n%s", want, text.String())
 		}
 	}
 }
