@@ -63,7 +63,7 @@ func (f *figure) above(z float64) string {
 }
 
 func (f *figure) strain(l plan.Level) string {
-	return lang.L("Chance of strain {{.Chance}}", map[string]any{"Chance": chance(l.StrainChance)})
+	return lang.L("Chance of strain {{.Chance}}; 1 % at {{.Ease}} mm ease", map[string]any{"Chance": chance(l.StrainChance), "Ease": whole(l.EaseForOnePercent)})
 }
 
 // note lists what the plan remarks on a level.

@@ -97,13 +97,13 @@ func ofFittings(all []plan.Warning) string {
 
 // table shows the girths of the levels, and where they are known those before.
 func (c *changing) table(now []plan.Level, since []fitting.Girth, u string) {
-	heads := []string{lang.L("level"), lang.L("garment, inside"), lang.L("mount"), lang.L("ease left")}
+	heads := []string{lang.L("level"), lang.L("garment, inside"), lang.L("mount"), lang.L("ease left"), lang.L("strain?"), lang.L("ease for 1 %")}
 	if since != nil {
 		heads = []string{lang.L("level"), lang.L("garment, inside"), lang.L("mount before"), lang.L("mount now"), lang.L("change")}
 	}
 	var rows []control.TableRow
 	for i, l := range now {
-		row := control.TableRow{Name: lang.L(l.Name), Numbers: []string{length(l.GarmentGirth, u), length(l.BuiltGirth, u), length(l.Clearance, u)}}
+		row := control.TableRow{Name: lang.L(l.Name), Numbers: []string{length(l.GarmentGirth, u), length(l.BuiltGirth, u), length(l.Clearance, u), chance(l.StrainChance), length(l.EaseForOnePercent, u)}}
 		if since != nil {
 			change, strong := changed(since[i], u)
 			row = control.TableRow{Name: row.Name, Strong: strong, Numbers: []string{length(l.GarmentGirth, u), length(since[i].Before, u), length(since[i].After, u), change}}

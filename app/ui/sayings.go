@@ -17,11 +17,14 @@ type said struct {
 	drawn    map[string]float64
 	words    map[string]string // where what is used is not one number
 	warnings map[string]string
+
+	remeasure map[string]plan.Remeasure
+	anywhere  float64 // chance of strain
 }
 
 func sayings(d *document.Document) said {
 	p, _ := d.Plan()
-	s := said{drawn: map[string]float64{}, words: map[string]string{}, warnings: map[string]string{}}
+	s := said{drawn: map[string]float64{}, words: map[string]string{}, warnings: map[string]string{}, remeasure: marked(p.Doubt), anywhere: p.Doubt.ChanceAnywhere}
 	for _, source := range []map[string]plan.Value{p.Drawn, p.Stock} {
 		for path, v := range source {
 			if v.Text != "" {
@@ -81,6 +84,7 @@ func (s said) measures(fields []document.Field, r record.Record) []control.Measu
 			}
 			m.Drawn = &v
 		}
+		s.again(&m)
 		if f.Repeats() {
 			m.Most = record.MostReadings
 			s.readings(&m, f, r, wide)

@@ -2,6 +2,7 @@ package control
 
 import (
 	"image"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -50,13 +51,15 @@ func (f *measureFoot) box(draw func(key string, width, height int) image.Image) 
 }
 
 // show says and draws how a value is taken.
-func (f *measureFoot) show(m Measure) { f.say(m.Key, m.Where) }
+func (f *measureFoot) show(m Measure) { f.say(m.Key, strings.TrimSpace(m.Where+" "+m.Why)) }
 
 // rest is the foot while no entry is being typed in.
 func (f *measureFoot) rest() { f.say("", idle()) }
 
 func (f *measureFoot) say(key, text string) {
-	f.help.SetText(text)
+	if f.help.Text != text {
+		f.help.SetText(text)
+	}
 	if f.key != key {
 		f.key = key
 		f.redraw()

@@ -23,6 +23,7 @@ type measureRow struct {
 	list     *MeasureList
 	measure  Measure
 	label    *widget.Label
+	again    *widget.Label
 	entry    *measureEntry
 	unit     *widget.Label
 	more     *mark
@@ -33,6 +34,7 @@ type measureRow struct {
 
 func newMeasureRow(l *MeasureList, m Measure) *measureRow {
 	r := &measureRow{list: l, measure: m, label: NewName(m.Label), unit: widget.NewLabel(m.Unit), note: newNote()}
+	r.again = newAgain()
 	r.more = newMark("", r.toggle)
 	r.readings = newReadings(r)
 	r.entry = newMeasureEntry(r)
@@ -98,6 +100,7 @@ func (r *measureRow) hint() {
 	if r.unit.Text != r.measure.Unit {
 		r.unit.SetText(r.measure.Unit)
 	}
+	r.markAgain()
 	r.more.count(r.measure, r.readings.box.Visible())
 }
 

@@ -11,7 +11,7 @@ func (r measureRowRenderer) Destroy() {}
 func (r measureRowRenderer) Refresh() { r.Layout(r.Size()) }
 
 func (r measureRowRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{r.label, r.entry, r.unit, r.more, r.readings.box, r.note}
+	return []fyne.CanvasObject{r.label, r.again, r.entry, r.unit, r.more, r.readings.box, r.note}
 }
 
 func (r measureRowRenderer) MinSize() fyne.Size {
@@ -36,6 +36,7 @@ func (r measureRowRenderer) Layout(size fyne.Size) {
 	r.entry.Move(fyne.NewPos(right-entryWidth, 0))
 	r.label.Resize(fyne.NewSize(right-entryWidth, height))
 	r.label.Move(fyne.NewPos(0, middle(r.label)))
+	r.placeAgain(right-entryWidth, height)
 	y := height
 	if r.readings.box.Visible() {
 		r.readings.box.Move(fyne.NewPos(0, y))

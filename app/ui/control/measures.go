@@ -25,6 +25,8 @@ type Measure struct {
 	Drawn    *float64  // what statistics say instead; nil: nothing is said
 	Hint     string    // what an empty entry says where that is not one number
 	Warning  string
+	Again    string // quiet words beside the name: that it should be measured again; "" where it need not
+	Why      string // a sentence on that, said where the value is in hand
 }
 
 // MeasureList shows values in groups, one entry each. A value counts as soon as it is typed and
