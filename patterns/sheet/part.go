@@ -170,7 +170,7 @@ func (p part) placed(at nest.Placement, f drawing.Box) Item {
 		it.Tile, it.Clip = &t, it.Clip.Move(it.Offset)
 		return it
 	}
-	it.Clip = f
+	it.Clip = f.Grow(edge) // whole lines, also of a piece that lies along the edge
 	if at.Turn != 0 && !it.Turned {
 		it.Turned, it.Label = true, p.lying
 	}
