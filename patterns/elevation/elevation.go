@@ -1,7 +1,8 @@
-// Package elevation draws a mount from the front, from the side and in section: the garment's
-// inside, the wanted figure, the form and what is built, each with a line of its own that is
-// told apart in black and white too.
-// It does not shade, and it does not turn the figure.
+// Package elevation draws a mount from the front, from the side, from the back and in section: the
+// garment's inside, the wanted figure, the form and what is built, each with a line of its own that is
+// told apart in black and white too. It also draws the mount apart: its slices along the pole, its
+// layers in a row.
+// It does not shade.
 package elevation
 
 import (
@@ -18,13 +19,19 @@ import (
 const (
 	Front = "front" // the figure's right is on the left
 	Side  = "side"  // from the figure's right: its front is on the right
+	Back  = "back"
 )
+
+// across is the direction on the figure, seen from above, that points to the right in a view.
+var across = map[string]plane.Point{Front: {X: -1}, Side: {Y: 1}, Back: {X: 1}}
 
 // body is one of the surfaces, and how it is drawn.
 type body struct {
-	name  string
-	rings []plane.Ring
-	pen   drawing.Pen
+	name    string
+	heights []float64
+	rings   []plane.Ring
+	pen     drawing.Pen
+	fill    drawing.Colour // White for none
 }
 
 // The colours are black and grey, and blue and vermilion of the palette of M. Okabe and K. Ito,
@@ -35,13 +42,17 @@ var (
 )
 
 func bodies(s plan.Surface) []body {
-	all := []body{
-		{"form", s.Form, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}},
-		{"foam core", s.Core, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}},
-		{"built", s.Built, drawing.Pen{Width: 0.22, Colour: vermilion}},
-		{"wanted", s.Target, drawing.Pen{Width: 0.22, Dash: []float64{2.2, 1.2}, Colour: blue}},
-		{"garment inside", s.Garment, drawing.Pen{Width: 0.32}},
-	}
+	return present([]body{
+		{"form", s.Heights, s.Form, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}, drawing.White},
+		{"foam core", s.Heights, s.Core, drawing.Pen{Width: 0.2, Dash: []float64{0.5, 0.8}, Colour: drawing.Grey}, drawing.White},
+		{"built", s.Heights, s.Built, drawing.Pen{Width: 0.22, Colour: vermilion}, drawing.Mist},
+		{"wanted", s.Heights, s.Target, drawing.Pen{Width: 0.22, Dash: []float64{2.2, 1.2}, Colour: blue}, drawing.White},
+		{"garment inside", s.Heights, s.Garment, drawing.Pen{Width: 0.32}, drawing.White},
+	})
+}
+
+// present are the bodies that there are.
+func present(all []body) []body {
 	var present []body
 	for _, b := range all {
 		for _, r := range b.rings {
@@ -63,12 +74,12 @@ const (
 // Draw draws the mount from one side into a box.
 func Draw(c drawing.Canvas, p plan.Plan, side string, box drawing.Box) {
 	all := bodies(p.Surface)
-	views, extent := seen(p.Surface.Heights, all, side)
+	views, extent := seen(all, side)
 	if extent.Width() <= 0 || extent.Height() <= 0 {
 		return
 	}
 	for _, other := range []string{Front, Side} { // both sides to one scale
-		_, e := seen(p.Surface.Heights, all, other)
+		_, e := seen(all, other)
 		half := plane.Point{X: e.Width() / 2}
 		extent = extent.Round(extent.Centre().Sub(half), extent.Centre().Add(half))
 	}
@@ -85,45 +96,15 @@ func Draw(c drawing.Canvas, p plan.Plan, side string, box drawing.Box) {
 }
 
 // seen are the silhouettes of all bodies from one side, and the box round them.
-func seen(heights []float64, all []body, side string) (views [][][]plane.Point, extent drawing.Box) {
+func seen(all []body, side string) (views [][][]plane.Point, extent drawing.Box) {
 	views, extent = make([][][]plane.Point, len(all)), drawing.Empty()
 	for i, b := range all {
-		views[i] = silhouettes(heights, b.rings, side)
+		views[i] = silhouettes(b.heights, b.rings, across[side])
 		for _, v := range views[i] {
 			extent = extent.Round(v...)
 		}
 	}
 	return views, extent
-}
-
-// silhouettes are the closed outlines of a body seen from one side, one for each run of heights
-// at which it has a section.
-func silhouettes(heights []float64, rings []plane.Ring, side string) [][]plane.Point {
-	var all [][]plane.Point
-	var up, down []plane.Point
-	end := func() {
-		if len(up) > 1 {
-			for i := len(down) - 1; i >= 0; i-- {
-				up = append(up, down[i])
-			}
-			all = append(all, up)
-		}
-		up, down = nil, nil
-	}
-	for i, z := range heights {
-		if i >= len(rings) || len(rings[i]) == 0 {
-			end()
-			continue
-		}
-		lo, hi := rings[i].Bounds()
-		if side == Side {
-			up, down = append(up, plane.Point{X: hi.Y, Y: z}), append(down, plane.Point{X: lo.Y, Y: z})
-		} else {
-			up, down = append(up, plane.Point{X: -lo.X, Y: z}), append(down, plane.Point{X: -hi.X, Y: z})
-		}
-	}
-	end()
-	return all
 }
 
 // into scales one box to lie in the middle of another, without distortion.
@@ -158,12 +139,44 @@ func levels(c drawing.Canvas, all []plan.Level, fit func(plane.Point) plane.Poin
 }
 
 // Key draws the meaning of the lines side by side from a place on, for as many as the plan has.
-func Key(c drawing.Canvas, p plan.Plan, at plane.Point) {
-	for _, b := range bodies(p.Surface) {
-		y := at.Y + fonts.CapHeight*wordSize/2
-		c.Line([]plane.Point{{X: at.X, Y: y}, {X: at.X + 9, Y: y}}, false, b.pen)
-		w := drawing.Word{Text: b.name, Size: wordSize, At: plane.Point{X: at.X + 10.5, Y: at.Y}}
-		c.Word(w)
-		at.X += 10.5 + w.Width() + 6
+func Key(c drawing.Canvas, p plan.Plan, at plane.Point) { key(c, bodies(p.Surface), at) }
+
+func key(c drawing.Canvas, all []body, at plane.Point) {
+	for i, p := range keyPlaces(all, 0, math.Inf(1)) {
+		entry(c, all[i], at.Add(p))
 	}
+}
+
+// The line before a name in a key, and the room after the name, in millimetres.
+const (
+	keyLine = 8.0
+	keyGap  = 2.8
+)
+
+// keyPlaces is where the bodies of a key stand, the first so far to the right of the edge, in lines no wider than a width.
+func keyPlaces(all []body, first, width float64) []plane.Point {
+	out, at := make([]plane.Point, len(all)), plane.Point{X: first}
+	for i, b := range all {
+		wide := keyLine + 1.5 + name(b, at).Width()
+		if at.X > 0 && at.X+wide > width {
+			at = plane.Point{Y: at.Y - 1.6*wordSize}
+		}
+		out[i] = at
+		at.X += wide + keyGap
+	}
+	return out
+}
+
+func name(b body, at plane.Point) drawing.Word {
+	return drawing.Word{Text: b.name, Size: wordSize, At: at.Add(plane.Point{X: keyLine + 1.5})}
+}
+
+func entry(c drawing.Canvas, b body, at plane.Point) {
+	box := drawing.Box{Lo: at, Hi: at.Add(plane.Point{X: keyLine, Y: fonts.CapHeight * wordSize})}
+	if b.fill != drawing.White {
+		c.Fill(box.Corners(), b.fill)
+	}
+	y := box.Centre().Y
+	c.Line([]plane.Point{{X: box.Lo.X, Y: y}, {X: box.Hi.X, Y: y}}, false, b.pen)
+	c.Word(name(b, at))
 }

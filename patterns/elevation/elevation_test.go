@@ -25,8 +25,8 @@ func block() plan.Plan {
 
 func TestSilhouettes(t *testing.T) {
 	p := block()
-	for side, want := range map[string][2]float64{Front: {-130, 70}, Side: {-30, 70}} {
-		all := silhouettes(p.Surface.Heights, p.Surface.Built, side)
+	for side, want := range map[string][2]float64{Front: {-130, 70}, Side: {-30, 70}, Back: {-70, 130}} {
+		all := silhouettes(p.Surface.Heights, p.Surface.Built, across[side])
 		if len(all) != 1 {
 			t.Fatalf("%s: %d silhouettes, want 1", side, len(all))
 		}
@@ -36,7 +36,7 @@ func TestSilhouettes(t *testing.T) {
 		}
 	}
 	p.Surface.Built[20] = nil
-	if n := len(silhouettes(p.Surface.Heights, p.Surface.Built, Front)); n != 2 {
+	if n := len(silhouettes(p.Surface.Heights, p.Surface.Built, across[Front])); n != 2 {
 		t.Errorf("a height without a section leaves %d silhouettes, want 2", n)
 	}
 }

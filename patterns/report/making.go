@@ -2,58 +2,156 @@ package report
 
 import (
 	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
 
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
+	"understructure/patterns/elevation"
 	"understructure/patterns/plan"
 )
 
-// layers lists what is laid or stacked, in order of building, and the lengths along the surface.
-func (s *setter) layers(p plan.Plan) {
-	if len(p.Layers) > 0 {
-		s.heading("In order of building", 25)
-		var rows [][]cell
-		for _, l := range p.Layers {
-			rows = append(rows, []cell{{text: fmt.Sprint(l.Number)}, {text: l.Material}, {text: fmt.Sprintf("%.1f mm", l.Thickness)},
-				{text: fmt.Sprint(l.Pieces)}, {text: fmt.Sprintf("%.3f m²", l.Area/1e6)}})
-		}
-		s.table([]column{{"number", 18, true}, {"material", 74, false}, {"thickness", 26, true}, {"pieces", 22, true}, {"area", 30, true}}, rows)
+// The height of a row of layers, the least and the most, and of the heading over it, in millimetres.
+const leastLayer, mostLayer, overLayers = 64.0, 76.0, 10.0
+
+// making sets what the mount is made of, how it is built and how it is dressed. The materials go first where the page
+// has no room left for the layers.
+func (s *setter) making(p plan.Plan) {
+	room := s.y-s.frame.Lo.Y >= leastLayer+overLayers
+	if !room {
+		g := newGalley(2)
+		g.materials(p)
+		s.flow(g.strips, 2)
 	}
-	if len(p.Lengths) == 0 {
-		return
+	drawn := s.layers(p)
+	g := newGalley(2)
+	drawn += g.stack(p)
+	if drawn < len(p.Layers) {
+		g.built(p)
 	}
-	s.heading("Lengths along the surface", 20)
-	var rows [][]cell
-	for _, l := range p.Lengths {
-		n := name(l.Key)
-		rows = append(rows, []cell{{text: n.what}, {text: n.number(l.Taken)}, {text: n.number(l.Built)}})
+	g.dressing(p)
+	if room {
+		g.materials(p)
 	}
-	s.table([]column{{"length", 92, false}, {"taken", 39, true}, {"as drawn", 39, true}}, rows)
+	s.flow(g.strips, 2)
 }
 
-func (s *setter) materials(p plan.Plan) {
+// layers draws what is laid on the mount, apart and in order, somewhat smaller where it then still fits on the page, and
+// returns how many layers that are.
+func (s *setter) layers(p plan.Plan) int {
+	high := mostLayer
+	if free := s.y - s.frame.Lo.Y - overLayers; free >= leastLayer {
+		high = min(free, mostLayer)
+	}
+	g := newGalley(1)
+	all := elevation.LayersOf(p, g.width, high)
+	if all.Rows() > 0 {
+		g.heading("Layers in the order in which they go on: above from the front right, below from the back left")
+	}
+	for i := range all.Rows() {
+		g.add(all.Height(), func(c drawing.Canvas, b drawing.Box) { all.Draw(c, i, b) })
+		g.gap(2)
+	}
+	s.flow(g.strips, 1)
+	return all.Count()
+}
+
+// stack draws the slices apart, and returns how many they are.
+func (g *galley) stack(p plan.Plan) int {
+	const about = 104.0
+	s := elevation.StackOf(p, g.width, about)
+	if s.Count() > 0 {
+		g.heading("Slices, pole and pins, from the bottom up")
+		g.add(s.Height(), s.Draw)
+	}
+	return s.Count()
+}
+
+// built lists what is laid or stacked, in order of building; slices of one thickness that follow each other share a row.
+func (g *galley) built(p plan.Plan) {
+	if len(p.Layers) == 0 {
+		return
+	}
+	g.heading("In order of building")
+	var rows [][]cell
+	for i := 0; i < len(p.Layers); {
+		first, last := p.Layers[i], p.Layers[i]
+		area, pieces := 0.0, 0
+		for ; i < len(p.Layers) && alike(first, p.Layers[i]); i++ {
+			last = p.Layers[i]
+			area, pieces = area+last.Area, pieces+last.Pieces
+		}
+		number := fmt.Sprint(first.Number)
+		if last.Number != first.Number {
+			number += dash + fmt.Sprint(last.Number)
+		}
+		rows = append(rows, []cell{{text: number}, {text: first.Material}, {text: fmt.Sprintf("%.1f mm", first.Thickness)}, {text: fmt.Sprint(pieces)}, {text: fmt.Sprintf("%.3f m²", area/1e6)}})
+	}
+	g.table([]column{{"number", 11, true}, {"material", 38, false}, {"thickness", 14, true}, {"pieces", 9, true}, {"area", 13, true}}, rows)
+}
+
+// alike reports whether two layers may stand in one row: slices, or the very same.
+func alike(a, b plan.Layer) bool {
+	return a == b || strings.HasPrefix(a.Material, "plank") && a.Material == b.Material
+}
+
+// materials is the shopping list; what is said of several materials is said once, below it.
+func (g *galley) materials(p plan.Plan) {
 	if len(p.Materials) == 0 {
 		return
 	}
-	s.heading("Materials", 20)
+	g.heading("Materials")
 	var rows [][]cell
+	var notes []string
 	for _, m := range p.Materials {
-		rows = append(rows, []cell{{text: m.Name}, {text: fmt.Sprintf("%.4g", m.Quantity)}, {text: m.Unit}, {text: m.Note}})
+		mark := ""
+		if m.Note != "" {
+			k := slices.Index(notes, m.Note)
+			if k < 0 {
+				k, notes = len(notes), append(notes, m.Note)
+			}
+			mark = letter(k)
+		}
+		rows = append(rows, []cell{{text: m.Name}, {text: quantity(m.Quantity)}, {text: m.Unit}, {text: mark}})
 	}
-	s.table([]column{{"what", 52, false}, {"how much", 24, true}, {"", 18, false}, {"note", 76, false}}, rows)
+	g.table([]column{{"what", 54, false}, {"how much", 15, true}, {"", 10, false}, {"note", 7, false}}, rows)
+	for k, n := range notes {
+		g.note(letter(k), n)
+	}
+}
+
+// letter counts a, b, … z, aa, ab …
+func letter(n int) string {
+	if n < 26 {
+		return string(rune('a' + n))
+	}
+	return letter(n/26-1) + letter(n%26)
+}
+
+// quantity is a number with no more than three decimals.
+func quantity(v float64) string { return strconv.FormatFloat(math.Round(v*1000)/1000, 'f', -1, 64) }
+
+// dressing lists the steps of dressing.
+func (g *galley) dressing(p plan.Plan) {
+	g.heading("Dressing, in this order")
+	for i, step := range dressing(p) {
+		g.text(fmt.Sprint(i+1), step)
+	}
 }
 
 // standing states the self-check against tipping.
-func (s *setter) standing(p plan.Plan) {
-	if p.Standing.MassKg <= 0 {
+func (g *galley) standing(p plan.Plan) {
+	t := p.Standing
+	if t.MassKg <= 0 {
 		return
 	}
-	s.heading("Standing", 25)
-	t := p.Standing
-	s.paragraph(fmt.Sprintf("Dressed, the mount weighs about %.1f kg and its centre of gravity lies %s mm above the floor. "+
+	g.heading("Standing")
+	g.text("", fmt.Sprintf("Dressed, the mount weighs about %.1f kg and its centre of gravity lies %s mm above the floor. "+
 		"It does not tip on a plane of 10 degrees if the base reaches %s mm from the pole on every side, nor under a push of 13 %% of its weight at a height of 1.5 m if the base reaches %s mm. "+
-		"The base should therefore reach at least %s mm. %s", t.MassKg, signed(t.CentreHeight), signed(t.TiltBase), signed(t.PushBase), signed(t.Base), t.Note), false)
-	s.paragraph("This is a check of one's own work; it does not replace local rules.", false)
+		"The base should therefore reach at least %s mm. This is a check of one's own work; it does not replace local rules.", t.MassKg, signed(t.CentreHeight), signed(t.TiltBase), signed(t.PushBase), signed(t.Base)))
+	g.note("", t.Note)
 }
 
 // usual are the cautions that go with every mount (common practice, no published source).
@@ -67,27 +165,28 @@ var usual = []string{
 	"Local rules and the judgement of the conservator in charge decide, whatever is printed here.",
 }
 
-// cautions sets those that go with every mount, and those of this one.
-func (s *setter) cautions(own []string) {
-	s.heading("Cautions", 30)
-	for _, c := range append(usual[:len(usual):len(usual)], own...) {
-		s.paragraph(c, true)
+// cautions sets those of this mount, and those that go with every one.
+func (g *galley) cautions(own []string) {
+	g.heading("Cautions")
+	for _, c := range append(own[:len(own):len(own)], usual...) {
+		g.text(dash, c)
 	}
 }
 
-// signature leaves lines for notes and a place to sign.
+// signature rules lines for notes down to the foot of the page, above a place to sign.
 func (s *setter) signature() {
-	const lines, pitch = 6, 8.0
-	s.heading("Notes and signature", lines*pitch+22)
-	b := s.room(lines*pitch + 18)
+	const least, most, pitch, foot = 2, 16, 7.5, 14.0
+	s.section("Notes and signature", least*pitch+foot)
+	lines := min(most, int((s.y-s.frame.Lo.Y-foot)/pitch))
+	b := s.room(float64(lines)*pitch + foot)
 	s.draw(func(c drawing.Canvas) {
 		for i := range lines {
 			rule(c, b.Lo.X, b.Hi.X, b.Hi.Y-float64(i+1)*pitch)
 		}
 		for i, label := range []string{"made by", "checked by", "date"} {
-			x := b.Lo.X + float64(i)*(measure+4)/3
-			rule(c, x, x+(measure-8)/3, b.Lo.Y+4)
-			c.Word(drawing.Word{Text: label, Size: smallSize, Colour: drawing.Grey, At: plane.Point{X: x, Y: b.Lo.Y}})
+			x := b.Lo.X + float64(i)*(b.Width()+4)/3
+			rule(c, x, x+(b.Width()-8)/3, b.Lo.Y+4)
+			c.Word(drawing.Word{Text: label, Size: tableSize, Colour: drawing.Grey, At: plane.Point{X: x, Y: b.Lo.Y + 1}})
 		}
 	})
 }

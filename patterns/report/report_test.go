@@ -11,8 +11,6 @@ import (
 	"testing"
 
 	geo "understructure/geometry/measure"
-	"understructure/geometry/plane"
-	"understructure/patterns/drawing"
 	"understructure/patterns/plan"
 	"understructure/patterns/plantest"
 )
@@ -32,7 +30,7 @@ func text(t *testing.T, pdf []byte) string {
 	if out, err := exec.Command("qpdf", "--check", path).CombinedOutput(); err != nil {
 		t.Fatalf("qpdf: %v\n%s", err, out)
 	}
-	out, err := exec.Command("pdftotext", "-layout", path, "-").Output()
+	out, err := exec.Command("pdftotext", "-raw", path, "-").Output()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -53,18 +51,23 @@ func TestRecordSaysWhatThePlanSays(t *testing.T) {
 	got := text(t, record(t, p))
 	want := []string{
 		p.Object.Number, p.Object.Title, p.Object.Notice, p.Measured.By, p.Measured.On, "1052 mm", "padding over a form",
-		"bust 1240 880 taken 15 865 800 862 18 under 0.1 %", "bust girth 880.0 mm", "hip girth 930.0 mm 1", "1 drawn: women of the same waist, ANSUR II (2012)",
-		"shoulder slope 24.3°", "cotton jersey 1 m wash hot without detergent before use", "7.4 kg", "at least 196 mm",
-		"front", "side", "made by", "Local rules",
+		"bust 1240 880 taken 15 865 800 862 18 under 0.1 %", "1 880 bust girth", "garment hip girth 930 1", "1 drawn: women of the same waist, ANSUR II (2012)",
+		"shoulder slope 24.3°", "cotton jersey 1 m b", "b wash hot without detergent before use", "7.4 kg", "at least 196 mm", "1 wadding 6 mm 6.0 mm 4 0.092 m²",
+		"front", "side", "back", "made by", "Local rules",
 	}
 	for _, w := range p.Warnings {
-		want = append(want, w.Message[:60])
+		want = append(want, w.Message)
 	}
-	for _, c := range usual {
-		want = append(want, c[:50])
+	want = append(append(want, usual...), dressing(p)...)
+	for _, l := range p.Levels {
+		want = append(want, l.Name)
+	}
+	for _, q := range p.Pieces {
+		head, _, _ := strings.Cut(q.ID, "-")
+		want = append(want, head)
 	}
 	for _, w := range want {
-		if !strings.Contains(got, w) {
+		if !strings.Contains(got, strings.Join(strings.Fields(w), " ")) {
 			t.Errorf("the record does not say %q", w)
 		}
 	}
@@ -94,10 +97,10 @@ func TestRecordOfNothing(t *testing.T) {
 	}
 }
 
-// page is the text area with the foot line.
-var page = drawing.Box{Lo: plane.Point{X: marginX - 3, Y: 9}, Hi: plane.Point{X: pageWidth - marginX + 3, Y: pageHeight - 9}}
-
+// faults are those of words that stand on each other or leave the text area and its foot line.
 func faults(s *setter) []string {
+	page := s.frame.Grow(1)
+	page.Lo.Y -= footDrop
 	var all []string
 	for i, draw := range s.pages {
 		r := &plantest.Recorder{}
@@ -122,7 +125,7 @@ func TestNothingOverlaps(t *testing.T) {
 	for _, k := range append(append([]geo.Measure{}, geo.Keys...), geo.Skirt...) {
 		long.Drawn["form.bodice."+string(k.Key)] = plan.Value{Value: 123456.7, Source: strings.Repeat("a source that is cited at length, ", 8)}
 	}
-	for _, p := range []plan.Plan{plantest.Plan(), long, {}} {
+	for _, p := range []plan.Plan{plantest.Plan(), dressed(), long, {}} {
 		for _, f := range faults(setRecord(p)) {
 			t.Error(f)
 		}

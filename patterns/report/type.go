@@ -6,7 +6,6 @@ package report
 import (
 	"fmt"
 
-	"understructure/assets/fonts"
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
 	"understructure/patterns/vector"
@@ -20,6 +19,7 @@ const (
 	marginTop  = 18.0
 	marginFoot = 20.0
 	measure    = pageWidth - 2*marginX // the width of the text
+	footDrop   = 8.5                   // from the text down to the foot line
 )
 
 // Letter sizes in millimetres, and the distance of lines as a part of them.
@@ -33,15 +33,21 @@ const (
 
 var hair = drawing.Pen{Width: 0.15, Colour: drawing.Grey}
 
+// The measuring sheet's text area.
+var frame = drawing.Box{Lo: plane.Point{X: marginX, Y: marginFoot}, Hi: plane.Point{X: pageWidth - marginX, Y: pageHeight - marginTop}}
+
 // setter fills pages from the top down. Pages are kept until all are known, so that each can
 // say how many there are.
 type setter struct {
+	frame drawing.Box // where text may stand on a page
 	pages [][]func(drawing.Canvas)
 	y     float64 // the upper edge of what is still free, above the foot of the page
 }
 
-func newSetter() *setter {
-	s := &setter{}
+func newSetter() *setter { return newSetterIn(frame) }
+
+func newSetterIn(frame drawing.Box) *setter {
+	s := &setter{frame: frame}
 	s.turn()
 	return s
 }
@@ -49,19 +55,19 @@ func newSetter() *setter {
 // turn begins a new page.
 func (s *setter) turn() {
 	s.pages = append(s.pages, nil)
-	s.y = pageHeight - marginTop
+	s.y = s.frame.Hi.Y
 }
 
 // room returns a box as wide as the text and h high, on a new page where this one is full.
 func (s *setter) room(h float64) drawing.Box {
 	s.keep(h)
 	s.y -= h
-	return drawing.Box{Lo: plane.Point{X: marginX, Y: s.y}, Hi: plane.Point{X: marginX + measure, Y: s.y + h}}
+	return drawing.Box{Lo: plane.Point{X: s.frame.Lo.X, Y: s.y}, Hi: plane.Point{X: s.frame.Hi.X, Y: s.y + h}}
 }
 
 // keep turns the page where less than h is free on it.
 func (s *setter) keep(h float64) {
-	if s.y-h < marginFoot && s.y < pageHeight-marginTop {
+	if s.y-h < s.frame.Lo.Y && s.y < s.frame.Hi.Y {
 		s.turn()
 	}
 }
@@ -82,25 +88,6 @@ func (s *setter) heading(text string, h float64) {
 	})
 }
 
-// paragraph sets text in lines across the page, the first after a dash where it is an item of a list.
-func (s *setter) paragraph(text string, item bool) {
-	indent := 0.0
-	if item {
-		indent = 4
-	}
-	for i, line := range fonts.Regular.Wrap(fonts.Readable(text), textSize, measure-indent) {
-		b := s.room(textSize * leading)
-		s.draw(func(c drawing.Canvas) {
-			at := plane.Point{X: b.Lo.X + indent, Y: b.Lo.Y + 1}
-			c.Word(drawing.Word{Text: line, Size: textSize, At: at})
-			if item && i == 0 {
-				c.Word(drawing.Word{Text: "–", Size: textSize, At: plane.Point{X: b.Lo.X, Y: at.Y}})
-			}
-		})
-	}
-	s.gap(1.2)
-}
-
 func (s *setter) gap(h float64) { s.y -= h }
 
 func rule(c drawing.Canvas, from, to, y float64) {
@@ -116,9 +103,9 @@ func (s *setter) book(m vector.Meta, foot string) *vector.Book {
 			f(b)
 		}
 		n := drawing.Word{Text: fmt.Sprintf("page %d of %d", i+1, len(s.pages)), Size: smallSize, Colour: drawing.Grey,
-			At: plane.Point{X: pageWidth - marginX, Y: marginFoot - 9}}.Back(1)
+			At: plane.Point{X: s.frame.Hi.X, Y: s.frame.Lo.Y - footDrop}}.Back(1)
 		b.Word(n)
-		b.Word(drawing.Word{Text: foot, Size: smallSize, Colour: drawing.Grey, At: plane.Point{X: marginX, Y: n.At.Y}}.Fit(n.At.X - marginX - 4))
+		b.Word(drawing.Word{Text: foot, Size: smallSize, Colour: drawing.Grey, At: plane.Point{X: s.frame.Lo.X, Y: n.At.Y}}.Fit(n.At.X - s.frame.Lo.X - 4))
 	}
 	return b
 }

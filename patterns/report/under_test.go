@@ -17,11 +17,13 @@ func TestTheRecordHoldsSkirtAndCuttingTable(t *testing.T) {
 		Dating: "The hem fits no year best. This is a help to dating, never a verdict.",
 	}
 	p.Cuts = []plan.Cut{{Part: "skirt", Name: "half hoop 1 of 4", Material: "hoop steel", Length: 466, Width: 4.8, Count: 2, Note: "tip the ends"}}
+	p.Cuts = append(p.Cuts, p.Cuts[0])
+	p.Cuts[1].Name = "half hoop 2 of 4"
 	p.Cautions = []string{"Cap both ends of every cut steel."}
 	got := text(t, record(t, p))
 	for _, want := range []string{
 		"front 1010 104 20 0", "back 1190 556 0 38", "2900 mm: 1.52 times as much", "never a verdict",
-		"skirt half hoop 1 of 4 hoop steel 466 5 2 tip the ends", "Cap both ends",
+		"for the skirt half hoop 1 of 4, half hoop 2 of 4 hoop steel 466 5 4 tip the ends", "Cap both ends",
 	} {
 		if !strings.Contains(got, want) {
 			t.Errorf("the record does not say %q", want)

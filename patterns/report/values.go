@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"understructure/patterns/plan"
 )
@@ -14,14 +15,12 @@ type value struct {
 	number, how, source string
 }
 
-// values sets every number that the mount was computed from: those of the tape two in a row, the others with
-// their source.
-func (s *setter) values(p plan.Plan) {
+// sorted are all numbers in the order in which one measures: those of the tape, and the others.
+func sorted(p plan.Plan) (tape, other []value) {
 	all := append(append(listed(p.Taken, "taken"), listed(p.Drawn, "drawn")...), listed(p.Stock, "stock")...)
 	slices.SortFunc(all, func(a, b value) int {
 		return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(a.where, b.where), cmp.Compare(a.what, b.what), cmp.Compare(a.how, b.how))
 	})
-	var tape, other []value
 	for _, v := range all {
 		if v.how == "taken" && (v.source == "" || v.source == "tape") {
 			tape = append(tape, v)
@@ -29,8 +28,7 @@ func (s *setter) values(p plan.Plan) {
 			other = append(other, v)
 		}
 	}
-	s.taped(tape)
-	s.sourced(other)
+	return tape, other
 }
 
 func listed(values map[string]plan.Value, how string) []value {
@@ -38,8 +36,8 @@ func listed(values map[string]plan.Value, how string) []value {
 	for key, v := range values {
 		n := name(key)
 		l := value{named: n, number: n.number(v.Value), how: how, source: v.Source}
-		if how == "stock" && v.Value == 0 {
-			l.number = "" // a word and not a number
+		if v.Text != "" {
+			l.number = strings.NewReplacer("true", "yes", "false", "no").Replace(v.Text)
 		}
 		if l.source == how {
 			l.source = ""
@@ -49,58 +47,68 @@ func listed(values map[string]plan.Value, how string) []value {
 	return all
 }
 
-// taped sets what was measured, down the left half of the table and then down the right.
-func (s *setter) taped(all []value) {
-	if len(all) == 0 {
-		return
-	}
-	half := (len(all) + 1) / 2
-	rows := make([][]cell, half)
-	for i := range rows {
-		rows[i] = all[i].cells()
-		rows[i] = append(rows[i], cell{})
-		if i+half < len(all) {
-			rows[i] = append(rows[i], all[i+half].cells()...)
-		} else {
-			rows[i] = append(rows[i], cell{}, cell{}, cell{})
-		}
-	}
-	s.heading("Measurements taken by tape", 25)
-	of, what, number := column{"of", 18, false}, column{"measure", 38, false}, column{"value", 25, true}
-	s.table([]column{of, what, number, {"", 8, false}, of, what, number}, rows)
-}
-
-func (v value) cells() []cell {
-	return []cell{{text: v.where}, {text: v.what}, {text: v.number}}
-}
-
-// sourced sets what was drawn from statistics or used by default, down the left half of the table and then
-// down the right; the sources follow, each with the number by which the values name it.
-func (s *setter) sourced(all []value) {
-	if len(all) == 0 {
-		return
-	}
+// values sets what was drawn from statistics or used by default, and then the sources, each with the number by
+// which the values name it.
+func (s *setter) values(p plan.Plan) {
+	_, all := sorted(p)
 	var sources []string
-	half := (len(all) + 1) / 2
-	rows := make([][]cell, half)
-	for i, v := range all {
+	var rows [][]cell
+	for _, v := range merged(all) {
 		from := v.how + ": " + v.source
 		k := slices.Index(sources, from)
 		if k < 0 {
 			k, sources = len(sources), append(sources, from)
 		}
-		if i >= half {
-			rows[i-half] = append(rows[i-half], cell{})
+		rows = append(rows, []cell{{text: strings.TrimSpace(v.where + " " + v.what)}, {text: v.number}, {text: fmt.Sprint(k + 1)}})
+	}
+	if len(rows) > 0 {
+		s.section("Other measurements and settings, millimetres", 20)
+		g := newGalley(3)
+		g.table([]column{{"measure", 34, false}, {"value", 13, true}, {"source", 9, true}}, rows)
+		s.flow(g.strips, 3)
+	}
+	g := newGalley(2)
+	g.sources(sources)
+	g.lengths(p.Lengths)
+	s.flow(g.strips, 2)
+}
+
+func (g *galley) sources(all []string) {
+	if len(all) == 0 {
+		return
+	}
+	g.heading("Sources of these")
+	for k, text := range all {
+		g.note(fmt.Sprint(k+1), text)
+	}
+}
+
+// merged puts settings that differ only in their level, such as ease, into one row.
+func merged(all []value) []value {
+	var out []value
+	for _, v := range all {
+		what, level, ok := strings.Cut(v.what, ", ")
+		same := slices.IndexFunc(out, func(o value) bool {
+			return ok && o.where == v.where && strings.HasPrefix(o.what, what+", ") && o.number == v.number && o.how == v.how && o.source == v.source
+		})
+		if same >= 0 {
+			out[same].what += ", " + level
+		} else {
+			out = append(out, v)
 		}
-		rows[i%half] = append(rows[i%half], append(v.cells(), cell{text: fmt.Sprint(k + 1)})...)
 	}
-	if len(all)%2 == 1 {
-		rows[half-1] = append(rows[half-1], make([]cell, 5)...)
+	return out
+}
+
+func (g *galley) lengths(all []plan.Length) {
+	if len(all) == 0 {
+		return
 	}
-	s.heading("Other measurements and settings", 25)
-	of, what, number, source := column{"of", 16, false}, column{"measure", 34, false}, column{"value", 20, true}, column{"source", 12, true}
-	s.table([]column{of, what, number, source, {"", 6, false}, of, what, number, source}, rows)
-	for k, text := range sources {
-		s.paragraph(fmt.Sprintf("%d  %s", k+1, text), false)
+	g.heading("Lengths along the surface, millimetres")
+	var rows [][]cell
+	for _, l := range all {
+		n := name(l.Key)
+		rows = append(rows, []cell{{text: n.what}, {text: n.number(l.Taken)}, {text: n.number(l.Built)}})
 	}
+	g.table([]column{{"length", 50, false}, {"taken", 18, true}, {"as drawn", 18, true}}, rows)
 }

@@ -3,9 +3,12 @@ package report
 import (
 	"fmt"
 	"math"
+	"regexp"
+	"strconv"
 	"strings"
 
 	geo "understructure/geometry/measure"
+	"understructure/patterns/tapes"
 )
 
 // millimetres is a length as it is printed: whole millimetres, or a dash where there is none.
@@ -41,12 +44,13 @@ func chance(v *float64) string {
 // places are the parts of a record that hold measurements, as they are printed, and their tables.
 var places = []struct {
 	prefix, name string
+	part         tapes.Part
 	table        []geo.Measure
 }{
-	{"garment.bodice.", "garment", geo.Keys},
-	{"garment.skirt.", "skirt", geo.Skirt},
-	{"garment.sleeve.", "sleeve", geo.Sleeve},
-	{"form.bodice.", "form", geo.Keys},
+	{"garment.bodice.", "garment", tapes.Bodice, geo.Keys},
+	{"garment.skirt.", "skirt", tapes.Skirt, geo.Skirt},
+	{"garment.sleeve.", "sleeve", tapes.Sleeve, geo.Sleeve},
+	{"form.bodice.", "form", tapes.Form, geo.Keys},
 }
 
 // named is a value's key path in words: where it was taken and what it is; rank puts values in
@@ -55,6 +59,8 @@ type named struct {
 	where, what string
 	degrees     bool
 	rank        int
+	part        tapes.Part
+	key         geo.Key
 }
 
 func name(key string) named {
@@ -65,27 +71,34 @@ func name(key string) named {
 		}
 		for j, m := range p.table {
 			if string(m.Key) == rest {
-				return named{p.name, m.Label, m.Degrees, 100*i + j}
+				return named{p.name, m.Label, m.Degrees, 100*i + j, p.part, m.Key}
 			}
 		}
-		return named{p.name, plain(rest), false, 100*i + 99}
+		return named{where: p.name, what: plain(rest), rank: 100*i + 99}
 	}
 	where, what, ok := strings.Cut(key, ".")
 	if !ok {
-		return named{"", plain(key), false, 1000}
+		return named{what: plain(key), rank: 1000}
 	}
-	return named{plain(where), plain(what), false, 999}
+	return named{where: plain(where), what: plain(what), rank: 999}
 }
 
-// plain turns a key into words.
+// plain turns a key into words; what stands in a list is counted from 1.
 func plain(key string) string {
+	key = place.ReplaceAllStringFunc(key, func(s string) string {
+		n, _ := strconv.Atoi(s[1 : len(s)-1])
+		return fmt.Sprintf(" %d", n+1)
+	})
 	return strings.NewReplacer("_", " ", ".", ", ").Replace(key)
 }
 
-// number is a value with its unit.
+var place = regexp.MustCompile(`\[[0-9]{1,6}\]`)
+
+// number is a value as it is printed, in millimetres or degrees, with no more than a tenth.
 func (n named) number(v float64) string {
+	text := strings.Replace(strings.TrimSuffix(fmt.Sprintf("%.1f", v), ".0"), "-", "−", 1)
 	if n.degrees {
-		return fmt.Sprintf("%.1f°", v)
+		return text + "°"
 	}
-	return fmt.Sprintf("%.1f mm", v)
+	return text
 }
