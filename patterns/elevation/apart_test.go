@@ -168,6 +168,24 @@ func TestViews(t *testing.T) {
 	}
 }
 
+// The bar has the length that it says, and the key stands clear of it.
+func TestTheBarIsTrue(t *testing.T) {
+	for _, scale := range scales {
+		var r plantest.Recorder
+		used := bar(&r, scale, plane.Point{})
+		var says float64
+		if _, err := fmt.Sscanf(r.Words[0].Text, "%g mm", &says); err != nil {
+			t.Fatal(err)
+		}
+		if got := r.Lines[2].Points[1].X * scale; math.Abs(got-says) > 1e-9 {
+			t.Errorf("scale 1 : %g: a bar of %g mm says %g", scale, got, says)
+		}
+		if scale >= 2 && scale <= 100 && used > barStrip {
+			t.Errorf("scale 1 : %g: the bar takes %g mm, more than %g", scale, used, barStrip)
+		}
+	}
+}
+
 // Where the mount is larger round than the garment it is hatched, in black and white too.
 func TestStrainIsHatched(t *testing.T) {
 	lines := func(p plan.Plan) int {

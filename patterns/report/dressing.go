@@ -26,6 +26,9 @@ func dressing(p plan.Plan) []string {
 		steps = append(steps, "Keep the net for the sleeves pressed together in a sheet of silk.")
 	}
 	steps = append(steps, "Two people: open every fastening, and lift the garment with hands under its weight, never by its shoulders.")
+	if p.Object.Strength == "weak" {
+		steps = append(steps, "The cloth is weak: carry it on a sheet up to the mount, with a third person to hold what hangs, and stop at the first sign of a split.")
+	}
 	if p.Skirt != nil {
 		steps = append(steps, "Where skirt and bodice are separate, the skirt goes on first, over the top or wrapped round; one person carries it, the other fastens it.")
 	}

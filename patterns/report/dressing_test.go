@@ -27,6 +27,8 @@ func TestTheOrderOfDressing(t *testing.T) {
 	puffed.Sleeves = &plan.Sleeves{Support: "puff"}
 	petticoat := plantest.Plan()
 	petticoat.Skirt = &plan.Skirt{Supports: []string{"tube", "petticoat"}, Falls: []plan.Fall{{Name: "front", Above: 10}, {Name: "back", Above: 12}}}
+	weak := plantest.Plan()
+	weak.Object.Strength = "weak"
 	unknown := plantest.Plan()
 	unknown.Skirt = &plan.Skirt{Supports: []string{"new-fashioned"}}
 	for name, c := range map[string]struct {
@@ -35,11 +37,12 @@ func TestTheOrderOfDressing(t *testing.T) {
 		never []string
 	}{
 		"a bodice": {bodice, []string{"clean sheets", "waist 1052 mm above", "Two people", "Lay the bodice", "Fasten", "first at the high hip, then the underbust, then the hip", "photograph"},
-			[]string{"skirt", "petticoat", "sleeve", " train", " hem", " net"}},
+			[]string{"skirt", "petticoat", "sleeve", " train", " hem", " net", "weak"}},
 		"a dress with a train and full sleeves": {dressed(), []string{"waist 1052 mm above", "tube petticoat", "bustle frame", "base petticoat", "the net, deepest", "support of the train", "smooth cloth over all",
 			"Sew the arms", "net for the sleeves pressed", "Two people", "the skirt goes on first", "Lay the bodice", "one sleeve", "Draw the silk off", "Fasten", "clears the floor by 20 mm", "Lay the train", "photograph"}, nil},
 		"puffed sleeves":                  {puffed, []string{"pressed together", "Two people", "one sleeve", "Draw the silk off", "Fasten"}, []string{"arms to the shoulders", "petticoat"}},
 		"a petticoat":                     {petticoat, []string{"tube petticoat", "base petticoat", "smooth cloth", "Two people", "clears the floor by 10 mm"}, []string{"sleeve", " train", "bustle"}},
+		"weak silk":                       {weak, []string{"Two people", "The cloth is weak", "Lay the bodice"}, nil},
 		"a support that nobody has named": {unknown, []string{"Tie on the new fashioned.", "Two people"}, nil},
 		"nothing known":                   {plan.Plan{}, []string{"clean sheets", "Two people", "with a flat hand all the way down", "photograph"}, []string{"skirt"}},
 	} {

@@ -29,7 +29,7 @@ func (g *galley) title(p plan.Plan) {
 	g.gap(1.5)
 	g.facts([]fact{
 		{"object number", p.Object.Number}, {"year", year(p.Object.Year)}, {"made for", p.Object.Wearer}, {"measured by", p.Measured.By}, {"measured on", p.Measured.On}, {"side of the cloth", p.Measured.Side},
-		{"build", build[p.Build]}, {"stand height to the waist", millimetres(&p.StandHeight) + " mm"}, {"weight, dressed", weight(p.Standing.MassKg)}, {"templates", templates(p)}, {"printed on", p.Paper.Name}, {"note", p.Object.Notice},
+		{"build", build[p.Build]}, {"stand height to the waist", millimetres(&p.StandHeight) + " mm"}, {"weight, dressed", weight(p.Standing.MassKg)}, {"templates", templates(p)}, {"cloth", cloth(p.Object)}, {"note", p.Object.Notice},
 	})
 }
 
@@ -51,7 +51,15 @@ func templates(p plan.Plan) string {
 	if n == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%d for %d pieces", len(p.Pieces), n)
+	return strings.TrimSuffix(fmt.Sprintf("%d for %d pieces, %s", len(p.Pieces), n, p.Paper.Name), ", ")
+}
+
+// cloth is how strong the garment is, and its own weight.
+func cloth(o plan.Object) string {
+	if o.MassKg == nil {
+		return o.Strength
+	}
+	return strings.TrimPrefix(o.Strength+", "+weight(*o.MassKg), ", ")
 }
 
 func weight(kg float64) string {

@@ -132,11 +132,59 @@ func TestNothingOverlaps(t *testing.T) {
 	}
 }
 
+// A record that is full of remarks goes on over more pages, and says why; nothing is left out.
+func TestARecordFullOfRemarks(t *testing.T) {
+	p := plantest.Plan()
+	p.Warnings = nil
+	for i := range 200 {
+		p.Warnings = append(p.Warnings, plan.Warning{Message: fmt.Sprintf("Remark %d: the waist, and the waist again, is %d mm off from what the other readings say of it.", i, i)})
+	}
+	got := text(t, record(t, p))
+	for _, w := range p.Warnings {
+		if !strings.Contains(got, w.Message) {
+			t.Errorf("the record does not say %q", w.Message)
+		}
+	}
+	if !strings.Contains(got, "There are 200 remarks, so this record is longer than usual.") || !strings.Contains(got, "page 5 of") {
+		t.Error("a long record does not say why it is long")
+	}
+	for _, f := range faults(setRecord(p)) {
+		t.Error(f)
+	}
+}
+
+// No letters of the record are smaller than 6.5 points, those of running text than 7.5 (1 point = 0.3528 mm).
+func TestLettersCanBeRead(t *testing.T) {
+	const point = 25.4 / 72
+	if bodySize < 7.5*point || tableSize < 6.5*point {
+		t.Errorf("text %.1f points, tables %.1f points", bodySize/point, tableSize/point)
+	}
+	for _, p := range []plan.Plan{plantest.Plan(), dressed()} {
+		for _, page := range setRecord(p).pages {
+			for _, w := range recorded(page) {
+				if w.Size < 6.5*point {
+					t.Errorf("%q is set in %.1f points", w.Text, w.Size/point)
+				}
+			}
+		}
+	}
+}
+
+func TestNamesInOtherLanguages(t *testing.T) {
+	p := plantest.Plan()
+	p.Object.Title = "Straßenkleid aus weißem Musselin mit großen Ärmeln, für eine Señora aus A Coruña genäht, später geändert und wieder zusammengefügt"
+	if got := text(t, record(t, p)); !strings.Contains(got, p.Object.Title) {
+		t.Errorf("the title is not there whole")
+	}
+}
+
 func TestMaterials(t *testing.T) {
+	two, cost := 2.0, 61.5
 	p := plan.Plan{Materials: []plan.Material{
 		{Name: "wadding 6 mm, \"soft\"", Quantity: 1.25, Unit: "m²", Note: "two\nlines"},
 		{Name: "=HYPERLINK(\"x\")", Quantity: 2, Unit: "+1", Note: "@SUM(A1)"},
 		{Name: "-5", Quantity: 0.5, Unit: "\t", Note: ""},
+		{Name: "plank", Quantity: 1.62, Unit: "planks", Note: "see cutting.pdf", WithWaste: &two, MassKg: 2.016, Cost: &cost, Currency: "=EUR", Asks: "inert"},
 	}}
 	var b bytes.Buffer
 	if err := Materials(&b, p); err != nil {
@@ -147,10 +195,11 @@ func TestMaterials(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := [][]string{
-		{"material", "quantity", "unit", "note"},
-		{"wadding 6 mm, \"soft\"", "1.25", "m²", "two\nlines"},
-		{"'=HYPERLINK(\"x\")", "2", "'+1", "'@SUM(A1)"},
-		{"'-5", "0.5", "'\t", ""},
+		{"material", "quantity", "unit", "with waste", "weight_kg", "cost", "currency", "note"},
+		{"wadding 6 mm, \"soft\"", "1.25", "m²", "", "", "", "", "two\nlines"},
+		{"'=HYPERLINK(\"x\")", "2", "'+1", "", "", "", "", "'@SUM(A1)"},
+		{"'-5", "0.5", "'\t", "", "", "", "", ""},
+		{"plank", "1.62", "planks", "2", "2.016", "61.5", "'=EUR", "see cutting.pdf; asks: inert"},
 	}
 	if fmt.Sprint(rows) != fmt.Sprint(want) {
 		t.Errorf("rows %q, want %q", rows, want)
