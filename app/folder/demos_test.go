@@ -58,7 +58,7 @@ func keptApart(t *testing.T, pages []sheet.Page) {
 	t.Helper()
 	const gap = 6 - 1e-3
 	for n, pg := range pages {
-		if len(pg.Items) == 0 && len(pg.Maps) == 0 {
+		if len(pg.Items) == 0 && len(pg.Panels) == 0 {
 			t.Errorf("page %d of %s is empty", n+1, pg.Title.Object)
 		}
 		shown := make([]geom.Geometry, len(pg.Items))

@@ -7,8 +7,14 @@ import (
 	"understructure/assets/fonts"
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
-	"understructure/patterns/plan"
+	"understructure/patterns/nest"
 )
+
+// Panel is a part of a page that shows how large pieces go together.
+type Panel struct {
+	Box  drawing.Box // on the page
+	Maps []Map
+}
 
 // Map shows how the tiles of one piece go together, and on which page each of them is.
 type Map struct {
@@ -28,66 +34,75 @@ var instructions = []string{
 	"Numbers are pages. Cut the heavy line when the whole piece lies together.",
 }
 
-const instructionSize = 3.2
+const (
+	instructionSize  = 3.2
+	instructionLine  = instructionSize * leading
+	instructionsHigh = 22.0 // all of them and a line's room below
+)
 
-// assembly makes the pages of maps for the tiled pieces on other pages, in their order.
-func assembly(p plan.Plan, pages []Page) []Page {
+// assembly makes the panels of maps for the pieces that are tiled, in their order: as many on a panel as the field holds.
+func assembly(parts []part, f drawing.Box) []part {
 	var maps []Map
-	seen := map[*Grid]bool{}
-	for _, pg := range pages {
-		for _, it := range pg.Items {
-			if it.Tile != nil && !seen[it.Tile.Grid] {
-				seen[it.Tile.Grid] = true
-				name := it.Piece.ID
-				if it.Twin != "" {
-					name += " = " + it.Twin
-				}
-				maps = append(maps, Map{name, it.Tile.Grid, laidDown(it.Piece, it.Turned)})
-			}
+	for _, p := range parts {
+		if t := p.item.Tile; t != nil && (len(maps) == 0 || maps[len(maps)-1].Grid != t.Grid) {
+			maps = append(maps, Map{p.item.served(), t.Grid, laidDown(p.item.Piece, p.item.Turned)})
 		}
 	}
-	paper := p.Paper
-	if paper.Roll {
-		paper.Height = math.Min(paper.Height, math.Max(LeastHeight, paper.Width))
-	}
-	var out []Page
+	columns := max(1, int(f.Width()/mapWidth))
+	rows := max(1, int((f.Height()-instructionsHigh)/mapHeight))
+	var panels []part
 	for len(maps) > 0 {
-		n := min(len(maps), mapsOn(paper.Width, paper.Height))
-		out = append(out, Page{Width: paper.Width, Height: paper.Height, Maps: maps[:n], Title: Title{Piece: "how large pieces go together"}})
+		n := min(len(maps), columns*rows)
+		panels = append(panels, panelPart(maps[:n], f, columns))
 		maps = maps[n:]
 	}
-	return out
+	return panels
 }
 
-// mapRoom is the part of a page that maps stand on.
-func mapRoom(width, height float64) drawing.Box {
-	f := field(width, height)
-	f.Hi.Y -= float64(len(instructions)+1) * instructionSize * leading
-	return f
+// panelPart is a panel about as wide as it is high, as large as the instructions and its maps need.
+func panelPart(maps []Map, f drawing.Box, most int) part {
+	n := float64(len(maps))
+	columns := math.Ceil(math.Sqrt(n * mapHeight / mapWidth))
+	columns = math.Max(math.Min(3, float64(most)), math.Min(columns, float64(most)))
+	high := instructionsHigh + math.Ceil(n/columns)*mapHeight
+	if high > f.Height() {
+		columns = float64(most)
+		high = math.Min(f.Height(), instructionsHigh+math.Ceil(n/columns)*mapHeight)
+	}
+	box := drawing.Box{Hi: plane.Point{X: math.Min(columns*mapWidth, f.Width()), Y: high}}
+	return part{panel: &Panel{box, maps}, keeps: nest.Piece{ID: "maps", Count: 1, Outline: box.Corners()}}
 }
 
-func mapsOn(width, height float64) int {
-	columns, rows := mapGrid(width, height)
-	return columns * rows
+// raised is a page with nothing but a panel at its foot, which is read from the top.
+func (pg Page) raised() Page {
+	if len(pg.Items) == 0 && len(pg.Panels) == 1 {
+		b := pg.Panels[0].Box
+		up := plane.Point{Y: field(pg.Width, pg.Height).Hi.Y - b.Hi.Y}
+		pg.Panels = []Panel{{b.Move(up), pg.Panels[0].Maps}}
+	}
+	return pg
 }
 
-func mapGrid(width, height float64) (columns, rows int) {
-	room := mapRoom(width, height)
-	return max(1, int(room.Width()/mapWidth)), max(1, int(room.Height()/mapHeight))
+// served names all pieces that a template serves.
+func (it Item) served() string {
+	if it.Twin == "" {
+		return it.Piece.ID
+	}
+	return it.Piece.ID + " = " + it.Twin
 }
 
-// maps draws the instructions and the maps of a page.
-func (pg Page) maps(c drawing.Canvas) {
-	f, room := field(pg.Width, pg.Height), mapRoom(pg.Width, pg.Height)
+// draw draws the instructions and the maps below them.
+func (p Panel) draw(c drawing.Canvas) {
 	for i, line := range instructions {
 		w := drawing.Word{Text: line, Size: instructionSize, Bold: i == 0}
-		w.At = plane.Point{X: f.Lo.X, Y: f.Hi.Y - float64(i+1)*instructionSize*leading}
-		c.Word(w.Fit(f.Width()))
+		w.At = plane.Point{X: p.Box.Lo.X, Y: p.Box.Hi.Y - float64(i+1)*instructionLine}
+		c.Word(w.Fit(p.Box.Width()))
 	}
-	columns, rows := mapGrid(pg.Width, pg.Height)
-	w, h := room.Width()/float64(columns), room.Height()/float64(rows)
-	for i, m := range pg.Maps {
-		lo := plane.Point{X: room.Lo.X + w*float64(i%columns), Y: room.Hi.Y - h*float64(i/columns+1)}
+	columns := max(1, int(p.Box.Width()/mapWidth+1e-9))
+	rows := (len(p.Maps) + columns - 1) / columns
+	w, h := p.Box.Width()/float64(columns), (p.Box.Height()-instructionsHigh)/float64(rows)
+	for i, m := range p.Maps {
+		lo := plane.Point{X: p.Box.Lo.X + w*float64(i%columns), Y: p.Box.Hi.Y - instructionsHigh - h*float64(i/columns+1)}
 		m.draw(c, drawing.Box{Lo: lo, Hi: lo.Add(plane.Point{X: w - 4, Y: h - 4})})
 	}
 }

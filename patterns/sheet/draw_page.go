@@ -29,12 +29,12 @@ func (pg Page) Draw(c drawing.Canvas) {
 	for _, it := range pg.Items {
 		if it.Tile != nil {
 			for _, s := range it.Tile.Seams {
-				s.draw(c, it.Clip)
+				s.draw(c, it.Clip, it.Tile.Grid.Pages[s.Row][s.Column])
 			}
 		}
 	}
-	if len(pg.Maps) > 0 {
-		pg.maps(c)
+	for _, p := range pg.Panels {
+		p.draw(c)
 	}
 	pg.title(c, pg.Width-margin)
 }

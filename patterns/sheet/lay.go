@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"math"
@@ -31,8 +32,8 @@ type Options struct {
 const effort = 1_000_000
 
 // Lay puts every piece of the plan on its paper, once; a piece that is another turned over shares its template. Pages that
-// show how large pieces go together come first, the others in the order of their first pieces. The same plan
-// gives the same pages. It stops with the context's error when ctx ends.
+// show how large pieces go together come first, the others in the order of their first pieces. The same plan gives the same
+// pages. It stops with the context's error when ctx ends.
 func Lay(ctx context.Context, p plan.Plan, o Options) ([]Page, error) {
 	if err := Check(p.Paper); err != nil {
 		return nil, err
@@ -47,7 +48,7 @@ func Lay(ctx context.Context, p plan.Plan, o Options) ([]Page, error) {
 	if err != nil {
 		return nil, err
 	}
-	pages = inSequence(p, pages)
+	inSequence(p, pages)
 	for i := range pages {
 		pages[i].Scale = scale
 		pages[i].Title.Object = object(p.Object)
@@ -75,12 +76,13 @@ func divide(ctx context.Context, p plan.Plan) ([]part, error) {
 			twin = p.Pieces[second[i]].ID
 		}
 		if pc := p.Pieces[i]; fits(pc, false, f) || fits(pc, true, f) {
-			parts[i] = []part{wholePart(i, pc, twin, f)}
+			parts[i] = []part{wholePart(pc, twin, f)}
 		} else {
-			parts[i] = tileParts(i, pc, twin, f)
+			parts[i] = tileParts(pc, twin, f)
 		}
 	})
-	return slices.Concat(parts...), ctx.Err()
+	all := slices.Concat(parts...)
+	return append(assembly(all, f), all...), ctx.Err()
 }
 
 // together is how many parts are nested at once: time grows with their square, and beyond some hundreds nothing is saved.
@@ -126,15 +128,20 @@ func nested(ctx context.Context, paper plan.Paper, parts []part, o Options) ([]P
 		pages[k] = Page{Width: paper.Width, Height: pageHeight(paper, l.Height)}
 		f := field(pages[k].Width, pages[k].Height)
 		for _, at := range l.Placements {
-			pages[k].Items = append(pages[k].Items, parts[at.Piece].placed(at, f))
+			if p := parts[at.Piece]; p.panel != nil {
+				pages[k].Panels = append(pages[k].Panels, Panel{p.panel.Box.Move(at.Move), p.panel.Maps})
+			} else {
+				pages[k].Items = append(pages[k].Items, p.placed(at, f))
+			}
 		}
+		pages[k] = pages[k].raised()
 	}
 	return pages, nil
 }
 
-// inSequence orders the pages and what lies on them, puts those that show how tiles go together before them, and tells
-// every tile where the others are.
-func inSequence(p plan.Plan, pages []Page) []Page {
+// inSequence orders the pages and what lies on them, those that show how tiles go together before the others, and tells
+// every tile where its like are.
+func inSequence(p plan.Plan, pages []Page) {
 	numbers := map[string]int{}
 	for i, pc := range p.Pieces {
 		numbers[pc.ID] = i
@@ -142,17 +149,28 @@ func inSequence(p plan.Plan, pages []Page) []Page {
 	for k := range pages {
 		slices.SortStableFunc(pages[k].Items, inOrder(numbers))
 	}
-	slices.SortStableFunc(pages, func(a, b Page) int { return inOrder(numbers)(a.Items[0], b.Items[0]) })
-	maps := assembly(p, pages)
+	slices.SortStableFunc(pages, func(a, b Page) int {
+		if a, b := len(a.Panels) > 0, len(b.Panels) > 0; a || b {
+			return cmp.Compare(rank(a), rank(b))
+		}
+		return inOrder(numbers)(a.Items[0], b.Items[0])
+	})
 	for k := range pages {
-		pages[k].Title.Piece, pages[k].Title.Material = contents(p, numbers, pages[k].Items)
+		pages[k].Title.Piece, pages[k].Title.Material = contents(p, numbers, pages[k])
 		for _, it := range pages[k].Items {
 			if it.Tile != nil {
-				it.Tile.Grid.Pages[it.Tile.Row][it.Tile.Column] = len(maps) + k + 1
+				it.Tile.Grid.Pages[it.Tile.Row][it.Tile.Column] = k + 1
 			}
 		}
 	}
-	return append(maps, pages...)
+}
+
+// rank is 0 for a page that shows how tiles go together, 1 for any other.
+func rank(shows bool) int {
+	if shows {
+		return 0
+	}
+	return 1
 }
 
 // drawable refuses a piece without an outline, or with a point that is nowhere.
@@ -220,9 +238,9 @@ func object(o plan.Object) string {
 }
 
 // contents names what lies on a page, and what it is cut from.
-func contents(p plan.Plan, numbers map[string]int, items []Item) (names, materials string) {
-	if len(items) == 1 {
-		it := items[0]
+func contents(p plan.Plan, numbers map[string]int, pg Page) (names, materials string) {
+	if len(pg.Items) == 1 && len(pg.Panels) == 0 {
+		it := pg.Items[0]
 		names = named(it.Piece, numbers[it.Piece.ID], len(p.Pieces))
 		if it.Twin != "" {
 			names += " – " + it.turnedOver()
@@ -233,7 +251,10 @@ func contents(p plan.Plan, numbers map[string]int, items []Item) (names, materia
 		return names, it.material()
 	}
 	var each, of []string
-	for _, it := range items {
+	if len(pg.Panels) > 0 {
+		each = append(each, "how large pieces go together")
+	}
+	for _, it := range pg.Items {
 		name := it.Name()
 		if it.Twin != "" {
 			name += " = " + it.Twin

@@ -19,7 +19,7 @@ type Page struct {
 	Scale         plane.Point
 	Title         Title
 	Items         []Item
-	Maps          []Map // how large pieces go together, on pages of their own before all others
+	Panels        []Panel // how large pieces go together, on the first pages
 }
 
 // Title is what the title block says.

@@ -11,21 +11,21 @@ import (
 	"understructure/patterns/piece"
 )
 
-// part is what is laid on paper as one: a whole piece or a tile of one, not yet in its place.
+// part is what is laid on paper as one: a whole piece, a tile of one or a panel of maps, not yet in its place.
 type part struct {
-	number int // of the piece, from 0
-	item   Item
-	keeps  nest.Piece // what it keeps free on the page
-	lying  Label      // of the item turned by a quarter, where it may be
+	item  Item
+	panel *Panel     // nil for a piece
+	keeps nest.Piece // what it keeps free on the page
+	lying Label      // of the item turned by a quarter, where it may be
 }
 
 const quarter = 90 * unit.Degree
 
 // wholePart is a piece that fits on the field.
-func wholePart(number int, pc piece.Piece, twin string, f drawing.Box) part {
+func wholePart(pc piece.Piece, twin string, f drawing.Box) part {
 	it := Item{Piece: pc, Twin: twin, Turned: !fits(pc, false, f)}
 	label, inside := it.written(extent(pc))
-	p := part{number: number, item: it, keeps: nest.Piece{ID: pc.ID, Count: 1, Outline: closeTo(pc), Turns: []unit.Angle{turn(it.Turned)}}}
+	p := part{item: it, keeps: nest.Piece{ID: pc.ID, Count: 1, Outline: closeTo(pc), Turns: []unit.Angle{turn(it.Turned)}}}
 	for _, m := range pc.Marks {
 		if sticksOut(m, pc) {
 			p.keeps.Beside = append(p.keeps.Beside, drawing.Empty().Round(m.Points...).Grow(edge).Corners())
@@ -90,7 +90,7 @@ func sticksOut(m piece.Mark, pc piece.Piece) bool {
 }
 
 // tileParts are the tiles of a piece that does not fit; those with nothing on them are left out.
-func tileParts(number int, pc piece.Piece, twin string, f drawing.Box) []part {
+func tileParts(pc piece.Piece, twin string, f drawing.Box) []part {
 	c := cut(pc, f)
 	grid := &Grid{Rows: c.rows(), Columns: c.columns(), Pages: make([][]int, c.rows()), across: c.x, up: c.y}
 	var all []part
@@ -98,7 +98,7 @@ func tileParts(number int, pc piece.Piece, twin string, f drawing.Box) []part {
 		grid.Pages[r] = make([]int, c.columns())
 		for k := range c.columns() {
 			if c.reach[r][k] {
-				all = append(all, c.part(number, twin, r, k, grid, f))
+				all = append(all, c.part(twin, r, k, grid, f))
 			}
 		}
 	}
@@ -106,7 +106,7 @@ func tileParts(number int, pc piece.Piece, twin string, f drawing.Box) []part {
 }
 
 // part is one tile, with what lies in it and beside it.
-func (c *cuts) part(number int, twin string, r, k int, grid *Grid, f drawing.Box) part {
+func (c *cuts) part(twin string, r, k int, grid *Grid, f drawing.Box) part {
 	pc, shown, core := c.as.piece, c.shown(r, k), c.core(r, k)
 	t := &Tile{Row: r, Column: k, Core: core, Seams: c.seams(r, k), Grid: grid}
 	it := Item{Piece: pc, Twin: twin, Turned: c.as.turned, Clip: shown, Tile: t}
@@ -133,7 +133,7 @@ func (c *cuts) part(number int, twin string, r, k int, grid *Grid, f drawing.Box
 	if box.Width() > f.Width()-2*nest.MostSlack || box.Height() > f.Height()-2*nest.MostSlack {
 		hull = box.Corners() // a simpler outline would reach over the field; this one stays as it is
 	}
-	return part{number: number, item: it, keeps: nest.Piece{ID: it.Name(), Count: 1, Outline: hull}}
+	return part{item: it, keeps: nest.Piece{ID: it.Name(), Count: 1, Outline: hull}}
 }
 
 // nameBeside says which tile it is below or beside what the tile shows, where the name found no room inside.
@@ -165,7 +165,7 @@ func (p part) placed(at nest.Placement, f drawing.Box) Item {
 		t.Core = t.Core.Move(it.Offset)
 		t.Seams = slices.Clone(t.Seams)
 		for i := range t.Seams {
-			t.Seams[i].From, t.Seams[i].To = t.Seams[i].From.Add(it.Offset), t.Seams[i].To.Add(it.Offset)
+			t.Seams[i] = t.Seams[i].moved(it.Offset)
 		}
 		it.Tile, it.Clip = &t, it.Clip.Move(it.Offset)
 		return it

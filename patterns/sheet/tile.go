@@ -15,10 +15,9 @@ const Overlap = 15.0
 
 // cuts says how a piece is divided into tiles: at these places across and up, the outer edges among them.
 type cuts struct {
-	as     lying
-	x, y   []float64 // rising
-	reach  [][]bool  // by row, from the top, and column: whether the tile has anything on it
-	number int       // of tiles that have
+	as    lying
+	x, y  []float64 // rising
+	reach [][]bool  // by row, from the top, and column: whether the tile has anything on it
 }
 
 // lying is a piece as it lies on paper, turned or not.
@@ -179,9 +178,9 @@ func places(lo, hi, paper float64, n int) [][]float64 {
 func (c *cuts) rows() int    { return len(c.y) - 1 }
 func (c *cuts) columns() int { return len(c.x) - 1 }
 
-// count finds the tiles that have anything on them, and returns their number, the slivers among them counting the more.
+// count finds the tiles that have anything on them, and returns a hundred for each and one more for a sliver.
 func (c *cuts) count() (bad int) {
-	c.reach, c.number = make([][]bool, c.rows()), 0
+	c.reach = make([][]bool, c.rows())
 	for r := range c.reach {
 		c.reach[r] = make([]bool, c.columns())
 		for k := range c.reach[r] {
@@ -190,7 +189,6 @@ func (c *cuts) count() (bad int) {
 				continue
 			}
 			c.reach[r][k] = true
-			c.number++
 			bad += 100
 			if b := drawing.Empty().Round(shown...); math.Min(b.Width(), b.Height()) < sliver {
 				bad++

@@ -109,13 +109,13 @@ func dented(p piece.Piece) piece.Piece {
 	return p
 }
 
-// Where pieces are tiled, pages before all others show each of them, with the pages that its tiles lie on.
+// Where pieces are tiled, the first page shows each of them, with the pages that its tiles lie on.
 func TestMapsKnowThePages(t *testing.T) {
 	pages := laid(t, plan.Plan{Pieces: []piece.Piece{plantest.Panel()}}, "A4")
-	if len(pages[0].Maps) != 1 || len(pages[0].Items) != 0 {
-		t.Fatalf("the first page has %d maps and %d pieces", len(pages[0].Maps), len(pages[0].Items))
+	if len(pages[0].Panels) != 1 || len(pages[0].Panels[0].Maps) != 1 {
+		t.Fatalf("the first page shows how pieces go together in %v", pages[0].Panels)
 	}
-	grid := pages[0].Maps[0].Grid
+	grid := pages[0].Panels[0].Maps[0].Grid
 	found := 0
 	for i, pg := range pages {
 		for _, it := range pg.Items {
@@ -128,8 +128,8 @@ func TestMapsKnowThePages(t *testing.T) {
 	if found != grid.Count() || found < 2 {
 		t.Errorf("%d tiles are printed, the map counts %d", found, grid.Count())
 	}
-	if whole := laid(t, plan.Plan{Pieces: []piece.Piece{plantest.Panel()}}, "A0"); len(whole) != 1 || len(whole[0].Maps) != 0 {
-		t.Errorf("a piece that fits takes %d pages, %d maps", len(whole), len(whole[0].Maps))
+	if whole := laid(t, plan.Plan{Pieces: []piece.Piece{plantest.Panel()}}, "A0"); len(whole) != 1 || len(whole[0].Panels) != 0 {
+		t.Errorf("a piece that fits takes %d pages, %d maps", len(whole), len(whole[0].Panels))
 	}
 }
 
