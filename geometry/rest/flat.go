@@ -15,6 +15,7 @@ type Flat struct {
 	Sleeve  plane.Ring  // of the wearer's left arm, beside the bodice; nil for none
 	Waist   plane.Point // where the waist ends at the right
 	Length  float64
+	Across  float64 // from shoulder point to shoulder point
 	Breadth float64 // from the outside of one sleeve to that of the other, or of the hem
 	Body    float64 // breadth without sleeves
 	Trunk   float64 // breadth down to the waist, or of all where there is no skirt, which must not be folded
@@ -58,7 +59,7 @@ func Lie(g Garment) (Flat, error) {
 	half = append(append(half, edge...), hem...)
 
 	up := plane.Point{Y: -low}
-	f := Flat{Length: napeDepth - low, Waist: plane.Point{X: b[measure.WaistGirth] / 4, Y: -b[measure.BackWaist] - low}}
+	f := Flat{Length: napeDepth - low, Across: 2 * point.X, Waist: plane.Point{X: b[measure.WaistGirth] / 4, Y: -b[measure.BackWaist] - low}}
 	f.Front = whole(neckline(neck, napeDepth-pitDepth), half).Move(up)
 	f.Back = whole(neckline(neck, 0), half).Move(up)
 	if s := g.sleeve(point, under); s != nil {
@@ -83,30 +84,26 @@ func (f *Flat) sum(skirt bool) {
 	}
 }
 
-// edge is the right edge from under the arm down to the hem; nape at y = 0.
+// edge is the right edge from under the arm down to the hem; nape at y = 0. Bodice and skirt meet at the waist in a corner.
 func (g Garment) edge(under float64) []plane.Point {
 	b, waist := g.Bodice, -g.Bodice[measure.BackWaist]
-	y, x := []float64{}, []float64{}
-	add := func(at, girth float64) {
-		if n := len(y); girth > 0 && (n == 0 || at < y[n-1]-8) {
-			y, x = append(y, at), append(x, girth/4)
-		}
-	}
-	add(under, b[measure.BustGirth])
+	upper := side{}
+	upper.add(under, b[measure.BustGirth])
 	if v, ok := b[measure.UnderbustGirth]; ok {
-		add(waist+(under-waist)*0.45, v)
+		upper.add(waist+(under-waist)*0.45, v)
 	}
-	add(waist, first(g.Skirt, b[measure.WaistGirth], measure.WaistGirth))
+	upper.add(waist, b[measure.WaistGirth])
 	if len(g.Skirt) == 0 {
 		if v, ok := b[measure.WaistToHip]; ok {
-			add(waist-first(b, 0.45*v, measure.WaistToHighHip), b[measure.HighHipGirth])
-			add(waist-v, b[measure.HipGirth])
+			upper.add(waist-first(b, 0.45*v, measure.WaistToHighHip), b[measure.HighHipGirth])
+			upper.add(waist-v, b[measure.HipGirth])
 		}
-		return smooth(x, y)
+		return upper.smooth()
 	}
-	side := sideOf(g.Skirt)
-	hip := math.Min(first(b, hipDrop, measure.WaistToHip), side/2)
-	add(waist-hip, g.Skirt[measure.HipGirth])
-	add(waist-side, first(g.Skirt, first(b, b[measure.WaistGirth]*1.5, measure.HipGirth), measure.HemGirth, measure.HipGirth))
-	return smooth(x, y)
+	long := sideOf(g.Skirt)
+	lower := side{}
+	lower.add(waist, first(g.Skirt, b[measure.WaistGirth], measure.WaistGirth))
+	lower.add(waist-math.Min(first(b, hipDrop, measure.WaistToHip), long/2), g.Skirt[measure.HipGirth])
+	lower.add(waist-long, first(g.Skirt, first(b, b[measure.WaistGirth]*1.5, measure.HipGirth), measure.HemGirth, measure.HipGirth))
+	return append(upper.smooth(), lower.smooth()...)
 }

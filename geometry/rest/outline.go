@@ -14,22 +14,33 @@ func sideOf(skirt measure.Sheet) float64 {
 	return first(skirt, (front+first(skirt, front, measure.BackLength))/2, measure.SideLength)
 }
 
-// smooth draws an edge through places from the top down.
-func smooth(x, y []float64) []plane.Point {
+// side is half of an edge: heights from the top down, and how far out each lies.
+type side struct{ y, x []float64 }
+
+// add adds a girth at a height; one that is not known, or hardly lower than the last, is left out.
+func (s *side) add(y, girth float64) {
+	const apart = 8.0
+	if n := len(s.y); girth > 0 && (n == 0 || y < s.y[n-1]-apart) {
+		s.y, s.x = append(s.y, y), append(s.x, girth/4)
+	}
+}
+
+// smooth draws the edge through its places.
+func (s side) smooth() []plane.Point {
 	const step = 12.0
-	if len(y) < 2 {
-		return []plane.Point{{X: x[0], Y: y[0]}}
+	if len(s.y) < 2 {
+		return []plane.Point{{X: s.x[0], Y: s.y[0]}}
 	}
-	down := make([]float64, len(y))
-	for i := range y {
-		down[i] = y[0] - y[i]
+	down := make([]float64, len(s.y))
+	for i := range s.y {
+		down[i] = s.y[0] - s.y[i]
 	}
-	through := curve.Through(down, x)
-	n := int(math.Ceil(down[len(down)-1] / step))
+	through, long := curve.Through(down, s.x), down[len(down)-1]
+	n := int(math.Ceil(long / step))
 	out := make([]plane.Point, n+1)
 	for i := range out {
-		d := down[len(down)-1] * float64(i) / float64(n)
-		out[i] = plane.Point{X: through.At(d), Y: y[0] - d}
+		d := long * float64(i) / float64(n)
+		out[i] = plane.Point{X: through.At(d), Y: s.y[0] - d}
 	}
 	return out
 }
