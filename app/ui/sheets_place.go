@@ -86,7 +86,7 @@ func (s *sheetsPlace) begin() {
 	p := *s.whole
 	stock, _ := s.of.Mount.Stocked(s.of.Garment.Strength)
 	p.Paper = stock.Paper
-	s.laying.begin(p, s.take)
+	s.laying.begin(p, s.column.progress, s.take)
 }
 
 // again lays the pages after that was stopped.

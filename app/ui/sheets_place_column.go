@@ -99,7 +99,8 @@ func (c *sheetsColumn) says(busy bool) string {
 	l := c.place.laid
 	switch {
 	case c.place.laying.busy:
-		return lang.L("Laying out {{.Count}} pieces …", map[string]any{"Count": len(c.place.whole.Pieces)})
+		share := fmt.Sprintf("%.0f %%", 100*c.place.laying.share)
+		return lang.L("Laying out {{.Count}} pieces … {{.Share}}", map[string]any{"Count": len(c.place.whole.Pieces), "Share": share})
 	case busy:
 		return lang.L("Computing …")
 	case len(l.pages) == 0:
@@ -115,6 +116,9 @@ func (c *sheetsColumn) says(busy bool) string {
 	}
 	return text
 }
+
+// progress says how far the laying of pages is.
+func (c *sheetsColumn) progress() { set(c.state, c.says(true)) }
 
 func (c *sheetsColumn) paperName() string {
 	stock, _ := c.place.of.Mount.Stocked(c.place.of.Garment.Strength)

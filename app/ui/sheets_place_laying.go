@@ -15,6 +15,7 @@ type laying struct {
 	number int
 	cancel context.CancelFunc
 	busy   bool
+	share  float64 // of the work that is done
 }
 
 // laid are the pages of a plan, and what share of each is cut out.
@@ -24,15 +25,23 @@ type laid struct {
 	err    error
 }
 
-// begin lays the pages of a plan; done follows, unless this is stopped.
-func (l *laying) begin(p plan.Plan, done func(laid)) {
+// begin lays the pages of a plan; done follows, unless this is stopped, and before it now and then progress.
+func (l *laying) begin(p plan.Plan, progress func(), done func(laid)) {
 	l.stop()
 	ctx, cancel := context.WithCancel(context.Background())
 	now := l.number
-	l.cancel, l.busy = cancel, true
+	l.cancel, l.busy, l.share = cancel, true, 0
+	tell := func(share float64) {
+		l.post(func() {
+			if now == l.number {
+				l.share = share
+				progress()
+			}
+		})
+	}
 	go func() {
 		defer cancel()
-		out := lay(ctx, p)
+		out := lay(ctx, p, tell)
 		l.post(func() {
 			if now == l.number {
 				l.busy = false
@@ -51,8 +60,8 @@ func (l *laying) stop() {
 	l.busy = false
 }
 
-func lay(ctx context.Context, p plan.Plan) laid {
-	pages, err := folder.Pages(ctx, p, nil)
+func lay(ctx context.Context, p plan.Plan, progress func(float64)) laid {
+	pages, err := folder.Pages(ctx, p, progress)
 	out := laid{pages: pages, err: err}
 	for _, pg := range pages {
 		out.shares = append(out.shares, preview.Covered(pg))

@@ -211,6 +211,20 @@ func TestLayingCanBeStoppedAndTakenUp(t *testing.T) {
 	}
 }
 
+func TestLayingSaysHowFarItIs(t *testing.T) {
+	b := newPrintBench(t)
+	b.places.goTo("Sheets")
+	s := b.places.all[b.places.chosen].(*sheetsPlace)
+	if got := s.column.state.Text; got != fmt.Sprintf("Laying out %d pieces … 0 %%", len(plantest.Pieces())) {
+		t.Errorf("at the beginning the column says %q", got)
+	}
+	said := map[string]bool{}
+	b.until("pages", func() bool { said[s.column.state.Text] = true; return s.current() })
+	if len(said) < 3 {
+		t.Errorf("the column only ever says %v", said)
+	}
+}
+
 func TestAPieceIsPickedOnThePageAndInTheList(t *testing.T) {
 	b := newPrintBench(t)
 	s := b.sheets()
@@ -387,7 +401,7 @@ func BenchmarkPaperToFirstPage(b *testing.B) {
 		b.Run(paper, func(b *testing.B) {
 			p.Paper, _ = sheet.Named(paper)
 			for b.Loop() {
-				l := lay(context.Background(), p)
+				l := lay(context.Background(), p, nil)
 				if l.err != nil {
 					b.Fatal(l.err)
 				}
