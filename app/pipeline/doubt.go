@@ -94,17 +94,30 @@ func (j *job) told(path string, s torso.Sensitivity, readings record.Readings) f
 	if measured {
 		out.Key, out.Mean = path+string(s.Key), m.Degrees
 	}
-	error := j.tapeError(m, s)
+	once := j.tapeError(m, s)
 	if !s.Taken {
-		out.Known = fit.Known{SD: s.SD, Once: error}
+		out.Known = fit.Known{SD: s.SD, Once: once}
+		j.noteSpread(out.Key, s)
 		return out
 	}
 	all := readings[s.Key]
 	if record.Kept(m, all) != s.Value { // they are of a value that another has taken the place of
 		all = nil
 	}
-	out.Known = fit.Read(s.Value, error, all...)
+	out.Known = fit.Read(s.Value, once, all...)
 	return out
+}
+
+// noteSpread adds to what is said of a value that was drawn how far people spread about it.
+func (j *job) noteSpread(key string, s torso.Sensitivity) {
+	if s.Value == 0 {
+		return
+	}
+	source := ""
+	if s.Guessed {
+		source = "; its spread from memory"
+	}
+	j.spreads[key] = plan.Value{Spread: s.SD, Source: source}
 }
 
 // tapeError is the error of one reading, a tape's slip from its level included.

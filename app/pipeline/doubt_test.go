@@ -130,6 +130,12 @@ func TestWhatWasNotTakenIsInDoubt(t *testing.T) {
 	if sd := *row(p, measure.Hip).ClearanceSD; sd < 51 || sd > 70 {
 		t.Errorf("hip in doubt by %.1f mm", sd)
 	}
+	if hip := p.Drawn["garment.bodice.hip_girth"]; hip.Spread < 51 || hip.Spread > 51.2 || strings.Contains(hip.Source, "memory") {
+		t.Errorf("the plan says of the hip drawn: %+v", hip)
+	}
+	if underarm := p.Drawn["garment.bodice.underarm_girth"]; !(underarm.Spread > 0) || !strings.Contains(underarm.Source, "spread from memory") {
+		t.Errorf("the plan says of the underarm drawn: %+v", underarm)
+	}
 	if first := p.Doubt.Remeasure[0]; first.Key != "garment.bodice.hip_girth" || first.Taken || !(first.ChanceAfter < p.Doubt.ChanceAnywhere) {
 		t.Errorf("to be measured first: %+v", first)
 	}

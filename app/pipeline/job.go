@@ -40,13 +40,14 @@ type job struct {
 	skirt    *hung   // nil where there is none
 	sleeve   *filled // nil where there are none
 	drawn    map[string]plan.Value
+	spreads  map[string]plan.Value // of what was drawn: the spread, and what is to be added to the source
 	supports []piece.Piece
 	cuts     []plan.Cut
 	cautions []string
 }
 
 func newJob(r record.Record) (*job, error) {
-	j := &job{record: r, drawn: map[string]plan.Value{}}
+	j := &job{record: r, drawn: map[string]plan.Value{}, spreads: map[string]plan.Value{}}
 	j.stock, j.filled = r.Mount.Stocked(r.Garment.Strength)
 	j.check()
 	var err error

@@ -151,5 +151,11 @@ func (j *job) values() (taken, drawn map[string]plan.Value) {
 			drawn["form.bodice."+string(k)] = plan.Value{Value: d.Value, Source: d.Source}
 		}
 	}
+	for path, s := range j.spreads {
+		if v, ok := drawn[path]; ok {
+			v.Spread, v.Source = s.Spread, v.Source+s.Source
+			drawn[path] = v
+		}
+	}
 	return taken, drawn
 }

@@ -13,7 +13,7 @@ type Known struct {
 // themselves. From memory, no published source.
 const worth = 4.0
 
-// Read is what one or more readings of a value tell, of which one is kept. error is one standard deviation of a reading.
+// Read is what one or more readings of a value tell, of which one is kept; sd is one standard deviation of a reading.
 //
 // The best estimate is the mean, with the error of one reading over the root of how many there are. Where the
 // smallest is kept it lies below that: of two readings by 1/√π of an error on average (order statistics of the normal
@@ -21,10 +21,10 @@ const worth = 4.0
 // these did. How far they lie apart is evidence of the error: its square is the mean of the square given,
 // counted as four readings, and theirs (the scaled inverse-χ² rule; A. Gelman et al., Bayesian Data Analysis, 3rd ed.
 // 2013, section 3.3, whose t distribution we take for a normal one).
-func Read(kept, error float64, readings ...float64) Known {
+func Read(kept, sd float64, readings ...float64) Known {
 	n := float64(len(readings))
 	if n < 2 {
-		return Known{SD: error, Once: error}
+		return Known{SD: sd, Once: sd}
 	}
 	mean, square := 0.0, 0.0
 	for _, r := range readings {
@@ -33,6 +33,6 @@ func Read(kept, error float64, readings ...float64) Known {
 	for _, r := range readings {
 		square += (r - mean) * (r - mean)
 	}
-	once := math.Sqrt((worth*error*error + square) / (worth + n - 1))
+	once := math.Sqrt((worth*sd*sd + square) / (worth + n - 1))
 	return Known{Off: mean - kept, SD: once / math.Sqrt(n), Once: once}
 }

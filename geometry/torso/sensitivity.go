@@ -15,6 +15,8 @@ type Sensitivity struct {
 	Value float64     // taken or drawn, mm or degrees; 0 where no reading tells it, and for lengths that were not taken
 	Steep float64     // of a girth: how much longer a tape is that lies a millimetre higher than its level; otherwise 0
 	SD    float64     // how far people spread about the value drawn, one standard deviation, mm or degrees; 0 where taken
+
+	Guessed bool // that spread is from memory
 	// Tape and Rise are, for each level of the figure, how much longer a tape at the height looked at would be, and how much
 	// higher what is there would lie, if the value were larger by one millimetre or degree.
 	Tape, Rise []float64
@@ -53,7 +55,8 @@ func (t Torso) Sensitivities(at []float64) ([]Sensitivity, []Slope) {
 			}
 		}
 		if !s.Taken {
-			s.Value, s.SD = d.drawn[k].Value, d.spread(k)
+			s.Value = d.drawn[k].Value
+			s.SD, s.Guessed = d.spread(k)
 		}
 		if k == unread {
 			s.Key = ""
@@ -214,11 +217,13 @@ func (d *draft) heightsFollow(t Torso, girth map[measure.Level]follow) map[measu
 		own(measure.Underarm, measure.SideLength, up, nil)
 	}
 	put(measure.Underbust, follow{unread: 1}.add(z.at(measure.Underbust)/z.at(measure.Bust), out[measure.Bust]))
-	for l, k := range map[measure.Level]measure.Key{measure.HighHip: measure.WaistToHighHip, measure.Hip: measure.WaistToHip} {
+	// A tape of the same length that runs farther out does not reach as far down.
+	hips := func(l measure.Level, k measure.Key) {
 		down, lean := t.climb(section.Right, z.at(l), 0)
-		// A tape of the same length that runs farther out does not reach as far down.
 		own(l, k, -down, girth[l].times(lean/(2*math.Pi)).add(-lean/(2*math.Pi), girth[measure.Waist]))
 	}
+	hips(measure.HighHip, measure.WaistToHighHip)
+	hips(measure.Hip, measure.WaistToHip)
 	put(measure.AcrossChest, d.between(out))
 	return out
 }

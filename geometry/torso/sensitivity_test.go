@@ -120,7 +120,7 @@ func TestSpreadOfWhatWasDrawn(t *testing.T) {
 	for _, s := range all {
 		said[s.Key] = s
 	}
-	if s := said[measure.HipGirth]; s.Taken || math.Abs(s.SD-51.1) > 0.1 {
+	if s := said[measure.HipGirth]; s.Taken || s.Guessed || math.Abs(s.SD-51.1) > 0.1 {
 		t.Errorf("hip: %+v", s)
 	}
 	if s := said[measure.BustGirth]; !s.Taken || s.SD != 0 || s.Tape[8] < 0.6 {

@@ -29,20 +29,20 @@ const slopeSpread = (31 - 17) / 3.29
 // Heights of levels that no length tells, as parts of the back length. From memory, no published source.
 const heightSpread, underbustSpread = 0.03, 0.015
 
-// spread is how far people are from a value that was drawn, one standard deviation, mm or degrees.
-func (d *draft) spread(k measure.Key) float64 {
+// spread is how far people are from a value that was drawn, one standard deviation, mm or degrees, and whether that is from memory.
+func (d *draft) spread(k measure.Key) (sd float64, fromMemory bool) {
 	back := d.sheet[measure.BackWaist]
 	if sd, ok := known[d.stats.wearer][k]; ok {
-		return sd
+		return sd, false
 	}
 	if share, ok := guessed[k]; ok {
-		return share * d.drawn[k].Value
+		return share * d.drawn[k].Value, true
 	}
 	switch k {
 	case measure.ShoulderSlope:
-		return slopeSpread
+		return slopeSpread, d.stats.wearer != measure.Woman
 	case unread:
-		return underbustSpread * back
+		return underbustSpread * back, true
 	}
-	return heightSpread * back
+	return heightSpread * back, true
 }

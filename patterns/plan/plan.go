@@ -115,6 +115,8 @@ type Value struct {
 	Value  float64 `json:"value"`          // millimetres, or degrees for slopes; 0 beside a choice in words
 	Text   string  `json:"text,omitempty"` // such as "A4"
 	Source string  `json:"source"`
+	// Spread is how far people are from a value that was drawn, one standard deviation, in its unit; 0 where it does not count.
+	Spread float64 `json:"spread,omitempty"`
 }
 
 // Layer sums up one layer of wadding, or one slice, in order of building.
