@@ -6,6 +6,7 @@ import (
 	"io"
 	"regexp"
 
+	"understructure/patterns/cutting"
 	"understructure/patterns/dxf"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
@@ -16,7 +17,7 @@ import (
 )
 
 // Write writes everything that is made from a plan into dir: plan.json, templates.pdf,
-// svg/ID.svg and dxf/ID.dxf for every piece, record.pdf, materials.csv, and as bodies the mount and what holds the
+// svg/ID.svg and dxf/ID.dxf for every piece, record.pdf, materials.csv, cutting.pdf where the pieces are laid on their stock, and as bodies the mount and what holds the
 // skirt, together in mount.obj and each in an STL of its own. See Put for what happens to files
 // that are there already. done may be called often, with the share that is written.
 func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction float64)) error {
@@ -66,6 +67,9 @@ func made(ctx context.Context, p plan.Plan) ([]File, error) {
 	}
 	if len(pages) > 0 { // a form that is too big everywhere gets no wadding, and paper without a page is no file
 		files = append(files, File{"templates.pdf", func(w io.Writer) error { return Templates(ctx, w, p, pages) }})
+	}
+	if len(p.Layouts) > 0 {
+		files = append(files, File{"cutting.pdf", func(w io.Writer) error { return cutting.Write(w, p, meta(p, "cutting")) }})
 	}
 	for _, pc := range p.Pieces {
 		if !safe.MatchString(pc.ID) {

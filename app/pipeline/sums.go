@@ -1,10 +1,8 @@
 package pipeline
 
 import (
-	"fmt"
 	"math"
 
-	"understructure/geometry/measure"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
 )
@@ -66,56 +64,4 @@ func volume(ps []piece.Piece, of func(piece.Piece) bool) float64 {
 		}
 	}
 	return v
-}
-
-// materials is the shopping list, waste not counted.
-func (j *job) materials() []plan.Material {
-	var out []plan.Material
-	area := map[float64]float64{}
-	for _, p := range j.pieces {
-		if isWadding(p) {
-			area[p.Thickness] += p.Area() * float64(p.Count)
-		}
-	}
-	for _, w := range j.stock.Wadding {
-		if a := area[w.Thickness]; a > 0 {
-			out = append(out, plan.Material{Name: fmt.Sprintf("needle-punched polyester wadding, %g mm", w.Thickness), Quantity: a * 1e-6, Unit: "m²", Note: "area of the pieces; allow for waste"})
-		}
-	}
-	if j.slices != nil {
-		b := j.stock.Plank
-		out = append(out, plan.Material{
-			Name:     fmt.Sprintf("closed-cell polyethylene plank, %g × %g × %g mm", b.Thickness, b.Length, b.Width),
-			Quantity: float64(planks(j.pieces, b.Length, b.Width)), Unit: "planks", Note: "slices side by side in rows; a closer layout may need fewer",
-		})
-		if b.Pole > 0 {
-			out = append(out, plan.Material{Name: fmt.Sprintf("pole, %g mm across", b.Pole), Quantity: (j.waist + j.height(measure.NeckBase)) / 1000, Unit: "m", Note: "from the floor to the neck"})
-		}
-	}
-	if j.stock.Cover > 0 {
-		b := j.bands()
-		out = append(out, plan.Material{Name: "smooth cover (cotton jersey or silk), washed", Quantity: j.mount.Built.Area(b.Hip, b.Neck) * 1e-6, Unit: "m²", Note: "area of the mount; allow for seams"})
-	}
-	return append(out, j.supportMaterials()...)
-}
-
-// planks counts the planks that the slices need when their bounds are laid in rows.
-func planks(ps []piece.Piece, length, width float64) int {
-	const knife = 5.0 // mm between two slices
-	n, x, y, row := 1, 0.0, 0.0, 0.0
-	for _, p := range ps {
-		if !isSlice(p) {
-			continue
-		}
-		lo, hi := p.Outline.Bounds()
-		w, h := hi.X-lo.X+knife, hi.Y-lo.Y+knife
-		if x+w > length+knife {
-			x, y, row = 0, y+row, 0
-		}
-		if y+h > width+knife {
-			n, x, y, row = n+1, 0, 0, 0
-		}
-		x, row = x+w, math.Max(row, h)
-	}
-	return n
 }

@@ -114,6 +114,9 @@ func (e encoder) mount(m Mount) node {
 	cover.put("thickness", e.optional(m.Cover))
 	cover.put("spread", e.optional(m.CoverSpread))
 	cover.put("width", e.optional(m.CoverWidth))
+	if m.CoverNap {
+		cover.put("nap", true)
+	}
 	o.put("cover", cover)
 	if p := m.Plank; p != nil {
 		plank.put("thickness", e.optional(p.Thickness))

@@ -60,7 +60,8 @@ const full = `{
       "width": 60
     },
     "cover": {
-      "width": 54
+      "width": 54,
+      "nap": true
     },
     "plank": {
       "thickness": 2

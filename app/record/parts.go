@@ -126,7 +126,7 @@ func (d *decoder) mount(path string, n node, m *Mount) {
 		field{"wadding", func(p string, n node) { m.Wadding = d.waddings(p, n) }},
 		field{"cover", func(p string, n node) {
 			d.object(p, n, field{"thickness", d.optional(&m.Cover, q, CoverLimit)}, field{"spread", d.optional(&m.CoverSpread, q, SpreadLimit)},
-				field{"width", d.optional(&m.CoverWidth, q, RollLimit)})
+				field{"width", d.optional(&m.CoverWidth, q, RollLimit)}, field{"nap", d.truth(func(b bool) { m.CoverNap = b })})
 		}},
 		field{"plank", func(p string, n node) { m.Plank = d.plank(p, n) }},
 		field{"planks", items(d, &m.Planks, mostPlanks, "planks", d.sheetOfFoam)},

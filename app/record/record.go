@@ -63,6 +63,7 @@ type Mount struct {
 	Cover        *float64 // thickness
 	CoverSpread  *float64 // of the cover's thickness
 	CoverWidth   *float64 // of its roll
+	CoverNap     bool     // its cloth has a nap, so that every panel lies the same way
 	Plank        *Plank
 	Planks       []Sheet // other sizes that can be had
 	Offcuts      []Offcut

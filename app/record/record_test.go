@@ -214,6 +214,20 @@ func TestWhatIsChosenIsNotStocked(t *testing.T) {
 	}
 }
 
+// What a maker knows of the errors stays in the record, and takes the place of what is usual.
+func TestErrorsOfTheMountAreKept(t *testing.T) {
+	r := decode(t, body(`"mount": {"tape_error": 2, "height_error": 5, "cutting_error": 0.5, "cover": {"thickness": 1.5, "spread": 0.4}}`))
+	s, filled := decode(t, encode(t, r)).Mount.Stocked("fair")
+	if s.TapeError != 2 || s.HeightError != 5 || s.CuttingError != 0.5 || s.Cover != 1.5 || s.CoverSpread != 0.4 {
+		t.Errorf("%+v", s)
+	}
+	for path := range filled {
+		if strings.Contains(path, "error") || strings.Contains(path, "cover") && !strings.Contains(path, "width") {
+			t.Errorf("%s was given, yet filled in", path)
+		}
+	}
+}
+
 func TestEveryPaperHasASize(t *testing.T) {
 	for _, name := range Papers {
 		s, _ := Mount{Paper: Paper{Name: name}}.Stocked("fair")

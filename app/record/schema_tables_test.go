@@ -154,7 +154,7 @@ func mountSchema() ordered {
 		{"height_error", described("How far a tape lies off its level, one standard deviation.")},
 		{"cutting_error", described("How far a knife strays from its line, one standard deviation.")},
 		{"wadding", ordered{{"anyOf", []any{ordered{{"type", "null"}}, ref("wadding"), ordered{{"type", "array"}, {"maxItems", mostWaddings}, {"items", ref("wadding")}}}}}},
-		{"cover", closed(orNull, ordered{{"thickness", number}, {"spread", number}, {"width", described("Of the roll.")}})},
+		{"cover", closed(orNull, ordered{{"thickness", number}, {"spread", number}, {"width", described("Of the roll.")}, {"nap", truth("Every panel must lie the same way.")}})},
 		{"plank", closed(orNull, ordered{{"thickness", number}, {"length", number}, {"width", number}, {"pole", number}})},
 		{"planks", append(ordered{{"description", "Other sizes of plank that can be had, in the order in which they are to be used; without a count, as many as are wanted."}},
 			listSchema(mostPlanks, foamSchema(

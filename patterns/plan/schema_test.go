@@ -65,7 +65,9 @@ func full() Plan {
 		Taken:    map[string]Value{"garment.bodice.bust_girth": {Value: 850, Source: "taken"}},
 		Stock:    map[string]Value{"mount.paper": {Text: "A4", Source: "habit"}},
 		Stages:   []Stage{{Kind: FormStage, Number: 1, Name: "form", Outlines: []plane.Ring{square, nil}}},
-		Layers:   []Layer{{Number: 1}}, Lengths: []Length{{Key: "back_waist_length"}}, Materials: []Material{{Name: "wadding"}},
+		Layers:   []Layer{{Number: 1}}, Lengths: []Length{{Key: "back_waist_length"}}, Materials: []Material{{Name: "wadding", WithWaste: &n, MassKg: 0.4, Cost: &n, Currency: "EUR", Asks: "washed"}},
+		Layouts: []Layout{{Kind: OnPlank, Stock: "plank", Length: 1200, Width: 600, Utilisation: 0.8, Waste: 1, Rest: &Rest{Length: 200, Width: 600},
+			Places: []Place{{Piece: "W01-front", Copy: 1, Turn: 90, Move: square[2]}, {Piece: "band", Copy: 1, Outline: square}}}},
 		Volumes: map[string]Volume{"wadding": {Space: 1, Pieces: 1}},
 		Skirt:   fullSkirt(&n, square), Cuts: []Cut{{Part: "skirt", Name: "hem steel", Material: "steel", Length: 1900, Width: 4.8, Count: 1}}, Cautions: []string{"Tip the ends."},
 		Sleeves: &Sleeves{Support: "arm", Elbow: &n, Places: []SleevePlace{{At: -100, Garment: 300, Passage: 290, Support: &n}, {}}, Frills: []Frill{{At: 10}}},
@@ -106,6 +108,11 @@ func TestSchemaRefuses(t *testing.T) {
 		"a shape of no name":            func(p *Plan) { p.Skirt.Silhouette.Back = "balloon" },
 		"sleeves held by nothing known": func(p *Plan) { p.Sleeves.Support = "glove" },
 		"nothing to cut":                func(p *Plan) { p.Cuts[0].Count = 0 },
+		"a plank of no kind":            func(p *Plan) { p.Layouts[0].Kind = "sheet" },
+		"nothing on a plank":            func(p *Plan) { p.Layouts[0].Places = nil },
+		"more pieces than plank":        func(p *Plan) { p.Layouts[0].Utilisation = 1.1 },
+		"a copy before the first":       func(p *Plan) { p.Layouts[0].Places[0].Copy = 0 },
+		"a currency in words":           func(p *Plan) { p.Materials[0].Currency = "euro" },
 		"a mark of no kind":             func(p *Plan) { p.Pieces[0].Marks[0].Kind = "" },
 	} {
 		p := full()
@@ -130,7 +137,7 @@ func TestSchemaHasTheKeysOfThePlan(t *testing.T) {
 	for name, v := range map[string]any{
 		"": Plan{}, "object": Object{}, "measured": Measured{}, "level": Level{}, "doubt": Doubt{}, "remeasure": Remeasure{}, "surface": Surface{}, "warning": Warning{},
 		"value": Value{}, "layer": Layer{}, "stage": Stage{}, "length": Length{}, "volume": Volume{}, "standing": Standing{}, "material": Material{},
-		"paper": Paper{}, "piece": piece.Piece{}, "mark": piece.Mark{}, "seam": piece.Seam{},
+		"paper": Paper{}, "layout": Layout{}, "place": Place{}, "rest": Rest{}, "piece": piece.Piece{}, "mark": piece.Mark{}, "seam": piece.Seam{},
 		"skirt": Skirt{}, "skirt_girth": SkirtGirth{}, "fall": Fall{}, "hem": Hem{}, "silhouette": Silhouette{}, "likeness": Likeness{}, "practice": Practice{},
 		"hoop": Hoop{}, "sleeves": Sleeves{}, "sleeve_place": SleevePlace{}, "frill": Frill{}, "cut": Cut{},
 	} {

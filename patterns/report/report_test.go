@@ -179,10 +179,12 @@ func TestNamesInOtherLanguages(t *testing.T) {
 }
 
 func TestMaterials(t *testing.T) {
+	two, cost := 2.0, 61.5
 	p := plan.Plan{Materials: []plan.Material{
 		{Name: "wadding 6 mm, \"soft\"", Quantity: 1.25, Unit: "m²", Note: "two\nlines"},
 		{Name: "=HYPERLINK(\"x\")", Quantity: 2, Unit: "+1", Note: "@SUM(A1)"},
 		{Name: "-5", Quantity: 0.5, Unit: "\t", Note: ""},
+		{Name: "plank", Quantity: 1.62, Unit: "planks", Note: "see cutting.pdf", WithWaste: &two, MassKg: 2.016, Cost: &cost, Currency: "=EUR", Asks: "inert"},
 	}}
 	var b bytes.Buffer
 	if err := Materials(&b, p); err != nil {
@@ -193,10 +195,11 @@ func TestMaterials(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := [][]string{
-		{"material", "quantity", "unit", "note"},
-		{"wadding 6 mm, \"soft\"", "1.25", "m²", "two\nlines"},
-		{"'=HYPERLINK(\"x\")", "2", "'+1", "'@SUM(A1)"},
-		{"'-5", "0.5", "'\t", ""},
+		{"material", "quantity", "unit", "with waste", "weight_kg", "cost", "currency", "note"},
+		{"wadding 6 mm, \"soft\"", "1.25", "m²", "", "", "", "", "two\nlines"},
+		{"'=HYPERLINK(\"x\")", "2", "'+1", "", "", "", "", "'@SUM(A1)"},
+		{"'-5", "0.5", "'\t", "", "", "", "", ""},
+		{"plank", "1.62", "planks", "2", "2.016", "61.5", "'=EUR", "see cutting.pdf; asks: inert"},
 	}
 	if fmt.Sprint(rows) != fmt.Sprint(want) {
 		t.Errorf("rows %q, want %q", rows, want)
