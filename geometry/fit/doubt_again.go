@@ -92,7 +92,7 @@ func sq(x float64) float64 { return x * x }
 // smaller is the chance of strain anywhere where, beside all else, the smaller of what was kept of s and one more
 // reading is kept. The truth lies above it by the larger of two errors that are apart: of what was kept, and of the
 // new reading. The density of the larger of two is that of each times the chance that the other is
-// below (David and Nagaraja, section 2.1).
+// below (David and Nagaraja, chapter 2).
 func (c common) smaller(s Source) float64 {
 	k := s.Known
 	kept, fresh := normal{k.Off, k.SD}, normal{0, k.Once}

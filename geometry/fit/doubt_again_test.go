@@ -7,7 +7,7 @@ import (
 )
 
 // Two readings of which the smaller is kept: on average it lies σ/√π below the truth (David and Nagaraja, Order
-// Statistics, 3rd ed. 2003, section 3.2), here by half of what lies between them; their mean is uncertain by σ/√2.
+// Statistics, 3rd ed. 2003, chapter 3), here by half of what lies between them; their mean is uncertain by σ/√2.
 func TestReadingsTellOfThemselves(t *testing.T) {
 	one := Read(600, 3)
 	if one != (Known{0, 3, 3}) {

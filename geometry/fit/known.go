@@ -17,7 +17,7 @@ const worth = 4.0
 //
 // The best estimate is the mean, with the error of one reading over the root of how many there are. Where the
 // smallest is kept it lies below that: of two readings by 1/√π of an error on average (order statistics of the normal
-// distribution; H. A. David, H. N. Nagaraja, Order Statistics, 3rd ed. 2003, section 3.2), and here by as much as
+// distribution; H. A. David, H. N. Nagaraja, Order Statistics, 3rd ed. 2003, chapter 3), and here by as much as
 // these did. How far they lie apart is evidence of the error: its square is the mean of the square given,
 // counted as four readings, and theirs (the scaled inverse-χ² rule; A. Gelman et al., Bayesian Data Analysis, 3rd ed.
 // 2013, section 3.3, whose t distribution we take for a normal one).
