@@ -6,8 +6,11 @@ import (
 	"io"
 	"regexp"
 
+	"understructure/geometry/rest"
+	"understructure/patterns/condition"
 	"understructure/patterns/cutting"
 	"understructure/patterns/dxf"
+	"understructure/patterns/keeping"
 	"understructure/patterns/piece"
 	"understructure/patterns/plan"
 	"understructure/patterns/report"
@@ -16,10 +19,11 @@ import (
 	"understructure/patterns/vector"
 )
 
-// Write writes everything that is made from a plan into dir: plan.json, templates.pdf,
-// svg/ID.svg and dxf/ID.dxf for every piece, record.pdf, materials.csv, cutting.pdf where the pieces are laid on their stock, and as bodies the mount and what holds the
-// skirt, together in mount.obj and each in an STL of its own. See Put for what happens to files
-// that are there already. done may be called often, with the share that is written.
+// Write writes everything that is made from a plan into dir: plan.json, templates.pdf, svg/ID.svg and dxf/ID.dxf for
+// every piece, record.pdf, materials.csv, cutting.pdf where the pieces are laid on their stock, storage.pdf and
+// condition.pdf for the store room, and as bodies the mount and what holds the skirt, together in mount.obj and each in
+// an STL of its own. See Put for what happens to files that are there already. done may be called often, with the share
+// that is written.
 func Write(ctx context.Context, dir string, p plan.Plan, done func(fraction float64)) error {
 	files, err := made(ctx, p)
 	if err != nil {
@@ -77,6 +81,7 @@ func made(ctx context.Context, p plan.Plan) ([]File, error) {
 		}
 		files = append(files, drawn(p, pc)...)
 	}
+	files = append(files, stored(p)...)
 	models, err := modelled(p)
 	return append(files, models...), err
 }
@@ -86,6 +91,17 @@ func drawn(p plan.Plan, pc piece.Piece) []File {
 	return []File{
 		{"svg/" + pc.ID + ".svg", func(w io.Writer) error { return vector.SVG(w, pc, meta(p, pc.Name)) }},
 		{"dxf/" + pc.ID + ".dxf", func(w io.Writer) error { return dxf.Piece(w, pc) }},
+	}
+}
+
+// stored are the papers for the store room; there are none where too little is known of the garment for its outline.
+func stored(p plan.Plan) []File {
+	if _, err := rest.Lie(p.Garment()); err != nil {
+		return nil
+	}
+	return []File{
+		{"storage.pdf", func(w io.Writer) error { return keeping.Write(w, p) }},
+		{"condition.pdf", func(w io.Writer) error { return condition.Write(w, condition.Of(p)) }},
 	}
 }
 

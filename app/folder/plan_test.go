@@ -37,7 +37,7 @@ func TestWriteMakesEveryFileTheSameEveryTime(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	for _, name := range []string{"plan.json", "templates.pdf", "record.pdf", "materials.csv", "svg/W01-front.svg", "dxf/W01-front.dxf", "mount.stl", "mount.obj", manifest} {
+	for _, name := range []string{"plan.json", "templates.pdf", "record.pdf", "materials.csv", "storage.pdf", "condition.pdf", "svg/W01-front.svg", "dxf/W01-front.dxf", "mount.stl", "mount.obj", manifest} {
 		a, errA := os.ReadFile(filepath.Join(one, name))
 		b, errB := os.ReadFile(filepath.Join(two, name))
 		if errA != nil || errB != nil || len(a) == 0 || !bytes.Equal(a, b) {

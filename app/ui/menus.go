@@ -53,6 +53,8 @@ func newMenus(w *Window) *menus {
 			w.item(lang.L("Export templates…"), key(fyne.KeyE, 0), w.export),
 			w.item(lang.L("Print templates…"), key(fyne.KeyP, 0), func() { w.print(nil) }),
 			w.item(lang.L("Measuring sheet…"), nil, w.measuringSheet),
+			w.item(lang.L("Condition sheet…"), nil, w.conditionSheet),
+			w.item(lang.L("Storage sheet…"), nil, w.storageSheet),
 			fyne.NewMenuItemSeparator(),
 			quit),
 		fyne.NewMenu(lang.L("Edit"), m.undo, m.redo),

@@ -46,6 +46,11 @@ func (w *Window) openMeasuringSheet(a asking) {
 		progress("writing", 0.5)
 		return writePrint(path, func(out io.Writer) error { return report.MeasuringSheetFor(out, asked) })
 	}, func() {
-		w.printed(path, lang.L("Old garments may carry pesticides, arsenic or mould: ask before touching, wear gloves and wash hands."))
+		w.printed(path, handlingAdvice())
 	})
+}
+
+// handlingAdvice goes with every sheet that is taken to a garment.
+func handlingAdvice() string {
+	return lang.L("Old garments may carry pesticides, arsenic or mould: ask before touching, wear gloves and wash hands.")
 }

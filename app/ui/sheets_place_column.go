@@ -29,6 +29,8 @@ type sheetsColumn struct {
 	print        *widget.Button
 	export       *widget.Button
 	blank        *widget.Button
+	condition    *widget.Button
+	storage      *widget.Button
 	trial        *widget.Button
 	box          fyne.CanvasObject
 }
@@ -37,10 +39,12 @@ func newSheetsColumn(s *sheetsPlace) *sheetsColumn {
 	c := &sheetsColumn{
 		place: s, paper: newPaper(s.doc), state: caption(), share: caption(), warning: caption(), activity: widget.NewActivity(),
 		stop: quiet(lang.L("Stop"), nil, s.stop), again: quiet(lang.L("Lay out the pages"), nil, s.again),
-		print:  widget.NewButton(lang.L("Print…"), s.print),
-		export: widget.NewButton(lang.L("Export templates…"), s.window.export),
-		blank:  widget.NewButton(lang.L("Measuring sheet…"), s.window.measuringSheet),
-		trial:  widget.NewButton(lang.L("Test page for the printer…"), s.window.testPage),
+		print:     widget.NewButton(lang.L("Print…"), s.print),
+		export:    widget.NewButton(lang.L("Export templates…"), s.window.export),
+		blank:     widget.NewButton(lang.L("Measuring sheet…"), s.window.measuringSheet),
+		condition: widget.NewButton(lang.L("Condition sheet…"), s.window.conditionSheet),
+		storage:   widget.NewButton(lang.L("Storage sheet…"), s.window.storageSheet),
+		trial:     widget.NewButton(lang.L("Test page for the printer…"), s.window.testPage),
 	}
 	c.warning.Importance = widget.WarningImportance
 	c.warning.Wrapping, c.state.Wrapping, c.share.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord, fyne.TextWrapWord
@@ -50,7 +54,7 @@ func newSheetsColumn(s *sheetsPlace) *sheetsColumn {
 	c.list.OnSelected = func(i int) { s.pick(c.items()[i].Piece.ID) }
 	busy := container.NewBorder(nil, nil, nil, container.NewHBox(c.activity, c.stop, c.again), c.state)
 	top := container.NewVBox(control.NewGroup(lang.L("paper")), c.paper.box, busy, c.warning, control.NewGroup(lang.L("on this page")), c.share)
-	foot := container.New(layout.NewCustomPaddedLayout(6, 4, 0, 8), container.NewVBox(c.print, c.export, c.blank, c.trial))
+	foot := container.New(layout.NewCustomPaddedLayout(6, 4, 0, 8), container.NewVBox(c.print, c.export, c.blank, container.NewGridWithColumns(2, c.condition, c.storage), c.trial))
 	c.box = container.NewBorder(top, foot, nil, nil, c.list)
 	return c
 }

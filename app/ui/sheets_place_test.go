@@ -62,7 +62,7 @@ func newPrintBench(t *testing.T) *printBench {
 // pieced is the round mount with pieces of our own invention.
 func pieced(ctx context.Context, r record.Record) (plan.Plan, error) {
 	p, err := round(ctx, r)
-	p.Pieces, p.Object = plantest.Pieces(), plantest.Plan().Object
+	p.Pieces, p.Object, p.Taken = plantest.Pieces(), plantest.Plan().Object, plantest.Plan().Taken
 	stock, _ := r.Mount.Stocked(r.Garment.Strength)
 	p.Paper = stock.Paper
 	return p, err
@@ -344,6 +344,21 @@ func TestTheMeasuringSheetIsWritten(t *testing.T) {
 	b.until("the file", func() bool { return says(b.win.Canvas().Overlays().Top(), path) })
 	if text, err := os.ReadFile(path); err != nil || !bytes.HasPrefix(text, []byte("%PDF-")) {
 		t.Errorf("the sheet: %v, %d bytes", err, len(text))
+	}
+}
+
+func TestThePapersForTheStoreAreWritten(t *testing.T) {
+	for name, open := range map[string]func(*printBench){
+		"Storage sheet":   func(b *printBench) { test.Tap(b.sheets().column.storage) },
+		"Condition sheet": func(b *printBench) { test.Tap(b.sheets().column.condition); b.press("Open the sheet") },
+	} {
+		b := newPrintBench(t)
+		open(b)
+		path := filepath.Join(b.scratch, "print", name+".pdf")
+		b.until("the file", func() bool { return says(b.win.Canvas().Overlays().Top(), path) })
+		if text, err := os.ReadFile(path); err != nil || !bytes.HasPrefix(text, []byte("%PDF-")) {
+			t.Errorf("%s: %v, %d bytes", name, err, len(text))
+		}
 	}
 }
 
