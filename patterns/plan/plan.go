@@ -36,6 +36,7 @@ type Plan struct {
 	Lengths        []Length          `json:"lengths"`
 	Standing       Standing          `json:"standing"`
 	Materials      []Material        `json:"materials"`
+	Layouts        []Layout          `json:"layouts,omitempty"` // on planks and rolls; nil where nothing was laid
 	Paper          Paper             `json:"paper"`
 	Volumes        map[string]Volume `json:"volumes"`
 }
@@ -159,6 +160,12 @@ type Material struct {
 	Quantity float64 `json:"quantity"`
 	Unit     string  `json:"unit"`
 	Note     string  `json:"note"`
+	// WithWaste is how much must be had, as the layouts have it; nil where nothing was laid.
+	WithWaste *float64 `json:"with_waste,omitempty"`
+	MassKg    float64  `json:"mass_kg,omitempty"`  // of the quantity; 0 where it is not known
+	Cost      *float64 `json:"cost,omitempty"`     // of WithWaste, of the quantity where there is none; nil where no price is known
+	Currency  string   `json:"currency,omitempty"` // ISO 4217, "" where it goes without saying
+	Asks      string   `json:"asks,omitempty"`     // what conservation asks of it, in words, with the usual tests
 }
 
 // Paper is the sheet that templates are printed on, in millimetres; a roll has its usable length.
