@@ -3,7 +3,6 @@ package report
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
@@ -30,14 +29,14 @@ func dressing(p plan.Plan) []string {
 		steps = append(steps, "The cloth is weak: carry it on a sheet up to the mount, with a third person to hold what hangs, and stop at the first sign of a split.")
 	}
 	if p.Skirt != nil {
-		steps = append(steps, "Where skirt and bodice are separate, the skirt goes on first, over the top or wrapped round; one person carries it, the other fastens it.")
+		steps = append(steps, "Where skirt and bodice are separate, the skirt goes on first, over the top or wrapped round; one carries it, the other fastens it.")
 	}
 	steps = append(steps, "Lay the bodice round the mount from the side away from its opening. Where it catches, stop and take it off.")
 	if p.Sleeves != nil {
 		steps = append(steps, "Bring one sleeve at a time over its arm, guided from inside through silk. Never push.")
 	}
 	if soft {
-		steps = append(steps, "Draw the silk off the net, and spread the net evenly round the sleeve.")
+		steps = append(steps, "Draw the silk off the net, and spread it evenly in the sleeve.")
 	}
 	steps = append(steps, "Fasten from the waist up, one bringing the edges together, the other closing them. What does not meet without a pull stays open.", first(p.Levels))
 	return append(steps, atTheHem(p)...)
@@ -92,22 +91,19 @@ func first(levels []plan.Level) string {
 	for _, l := range at[:min(3, len(at))] {
 		names = append(names, l.Name)
 	}
-	return "Feel for strain with a flat hand, first at the " + strings.Join(names, ", then the ") + ". If anything pulls, undress and take wadding off."
+	return "Feel for strain, first at the " + strings.Join(names, ", then the ") + "; if anything pulls, undress and take wadding off."
 }
 
 // atTheHem are the last steps.
 func atTheHem(p plan.Plan) []string {
 	var steps []string
 	if k := p.Skirt; k != nil {
-		least, train := math.Inf(1), false
+		train := false
 		for _, f := range k.Falls {
 			train = train || f.Train > 0
-			if f.Train <= 0 {
-				least = math.Min(least, f.Above)
+			if f.Name == "front" {
+				steps = append(steps, fmt.Sprintf("See that the hem clears the floor by %s mm at the front. Spread the folds from inside, the hand under the cloth.", signed(f.Above)))
 			}
-		}
-		if !math.IsInf(least, 1) {
-			steps = append(steps, fmt.Sprintf("See that the hem clears the floor by %s mm at its lowest. Spread the folds from inside, the hand under the cloth.", signed(least)))
 		}
 		if train {
 			steps = append(steps, "Lay the train on its own sheet, and keep people off it.")

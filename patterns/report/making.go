@@ -3,7 +3,6 @@ package report
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -14,7 +13,7 @@ import (
 )
 
 // The height of a row of layers, the least and the most, and of the heading over it, in millimetres.
-const leastLayer, mostLayer, overLayers = 64.0, 76.0, 10.0
+const leastLayer, mostLayer, overLayers = 64.0, 74.0, 10.0
 
 // making sets what the mount is made of, how it is built and how it is dressed. The materials go first where the page
 // has no room left for the layers.
@@ -95,39 +94,6 @@ func (g *galley) built(p plan.Plan) {
 // alike reports whether two layers may stand in one row: slices, or the very same.
 func alike(a, b plan.Layer) bool {
 	return a == b || strings.HasPrefix(a.Material, "plank") && a.Material == b.Material
-}
-
-// materials is the shopping list; what is said of several materials is said once, below it.
-func (g *galley) materials(p plan.Plan) {
-	if len(p.Materials) == 0 {
-		return
-	}
-	g.heading("Materials")
-	var rows [][]cell
-	var notes []string
-	for _, m := range p.Materials {
-		mark := ""
-		if m.Note != "" {
-			k := slices.Index(notes, m.Note)
-			if k < 0 {
-				k, notes = len(notes), append(notes, m.Note)
-			}
-			mark = letter(k)
-		}
-		rows = append(rows, []cell{{text: m.Name}, {text: quantity(m.Quantity)}, {text: m.Unit}, {text: mark}})
-	}
-	g.table([]column{{"what", 54, false}, {"how much", 15, true}, {"", 10, false}, {"note", 7, false}}, rows)
-	for k, n := range notes {
-		g.note(letter(k), n)
-	}
-}
-
-// letter counts a, b, … z, aa, ab …
-func letter(n int) string {
-	if n < 26 {
-		return string(rune('a' + n))
-	}
-	return letter(n/26-1) + letter(n%26)
 }
 
 // quantity is a number with no more than three decimals.

@@ -52,7 +52,7 @@ func TestRecordSaysWhatThePlanSays(t *testing.T) {
 	want := []string{
 		p.Object.Number, p.Object.Title, p.Object.Notice, p.Measured.By, p.Measured.On, "1052 mm", "padding over a form",
 		"bust 1240 880 taken 15 865 800 862 18 under 0.1 %", "1 880 bust girth", "garment hip girth 930 1", "1 drawn: women of the same waist, ANSUR II (2012)",
-		"shoulder slope 24.3°", "cotton jersey 1 m b", "b wash hot without detergent before use", "7.4 kg", "at least 196 mm", "1 wadding 6 mm 6.0 mm 4 0.092 m²",
+		"shoulder slope 24.3°", "cotton jersey 1 m b", "b: wash hot without detergent before use", "7.4 kg", "at least 196 mm", "1 wadding 6 mm 6.0 mm 4 0.092 m²",
 		"front", "side", "back", "made by", "Local rules",
 	}
 	for _, w := range p.Warnings {
