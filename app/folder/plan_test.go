@@ -27,6 +27,7 @@ func small() plan.Plan {
 		Paper:   plan.Paper{Name: "A4", Width: 210, Height: 297},
 		Surface: plan.Surface{Heights: []float64{0, 10}, Target: []plane.Ring{square, nil}, Built: []plane.Ring{around, around}},
 		Pieces:  []piece.Piece{{ID: "W01-front", Name: "layer 1 of 1", Material: "wadding 6 mm", Count: 1, Layer: 1, Outline: square}},
+		Taken:   map[string]plan.Value{"garment.bodice.bust_girth": {Value: 840}, "garment.bodice.waist_girth": {Value: 620}, "garment.bodice.back_waist_length": {Value: 380}},
 	}
 }
 
