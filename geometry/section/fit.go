@@ -52,17 +52,7 @@ func fit(r Readings, u Usual) (Body, error) {
 	if err != nil {
 		return Body{}, err
 	}
-	return f.from(vector{}, thorough)
-}
-
-// Refit is Fit for a slice that is nearly right already: it steps from there, is quicker to
-// succeed and to give up, and may miss a reading by a twentieth of a millimetre.
-func Refit(b Body, r Readings, u Usual) (Body, error) {
-	f, err := newFitter(r, u)
-	if err != nil {
-		return Body{}, err
-	}
-	return f.from(f.usual.departure(b), brisk)
+	return f.sought()
 }
 
 // fitter seeks one slice. It keeps the last outline it drew, for most of the slices that it
@@ -87,18 +77,10 @@ func newFitter(r Readings, u Usual) (fitter, error) {
 	return fitter{Readings: r, usual: u}, nil
 }
 
-// patience is how long a slice is sought: the most steps, the step that is too small to matter,
-// and how nearly a reading must come out, mm.
-type patience struct {
-	steps        int
-	settled, met float64
-}
-
-var thorough, brisk = patience{mostSteps, settled, met}, patience{mostSteps / 4, 10 * settled, 5 * met}
-
-// from steps from x to the slice sought.
-func (f *fitter) from(x vector, p patience) (Body, error) {
-	for range p.steps {
+// sought steps from the usual slice to the one that has the readings.
+func (f *fitter) sought() (Body, error) {
+	var x vector
+	for range mostSteps {
 		next, err := f.step(x)
 		if err != nil {
 			return Body{}, err
@@ -108,12 +90,12 @@ func (f *fitter) from(x vector, p patience) (Body, error) {
 			moved = math.Max(moved, math.Abs(next[i]-x[i]))
 		}
 		x = next
-		if moved < p.settled && total(f.misses(x)) < met/2 {
+		if moved < settled && total(f.misses(x)) < met/2 {
 			break
 		}
 	}
 	for _, m := range f.misses(x) {
-		if math.Abs(m) > p.met || math.IsNaN(m) {
+		if math.Abs(m) > met || math.IsNaN(m) {
 			return Body{}, fmt.Errorf("%w: off by %.3f mm", ErrReadings, m)
 		}
 	}
@@ -150,13 +132,6 @@ func at(u Usual, x vector) Body {
 	b.Balance += x[4]
 	b.Seam += x[5] * u.Depth
 	return b
-}
-
-// departure is the x at which the usual slice becomes b.
-func (u Usual) departure(b Body) vector {
-	broader, deeper := math.Log(b.Breadth/u.Breadth), math.Log(b.Depth/u.Depth)
-	front, back := b.Front-u.Front, b.Back-u.Back
-	return vector{(broader + deeper) / 2, broader - deeper, (front + back) / 2, (front - back) / 2, b.Balance - u.Body.Balance, (b.Seam - u.Body.Seam) / u.Depth}
 }
 
 // anySize lets the girth alone settle the size.

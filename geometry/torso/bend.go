@@ -117,12 +117,12 @@ func (d *draft) shapingNeck(a measure.Adjustment) *shaping {
 	return s
 }
 
-// neckDrawer draws a neck whose middle keeps a part of its y, the rest being the axis's. A neck
-// does not move past its seams; they move.
-func (u *upper) neckDrawer(part float64) func(section.Body) drawing {
+// neckDrawer draws a neck where it will stand about the axis, its middle at y for a depth: centre moves it
+// by a part of the way from the nape. A neck does not move past its seams; they move.
+func neckDrawer(y, depth float64) func(section.Body) drawing {
 	return func(b section.Body) drawing {
 		h := b.Halves()
-		h.Y = part * (u.nape + b.Depth/2)
+		h.Y = y + (1-nearNeck)*(b.Depth-depth)/2
 		return drawing{section.Of(h.Ring()), h.Y + b.Seam}
 	}
 }
@@ -134,7 +134,7 @@ const neckSpread = 0.1
 func (d *draft) shapeNeck(a measure.Adjustment) {
 	u := &d.upper
 	s := d.shapingNeck(a)
-	draw := u.neckDrawer(1 - nearNeck) // as centre will move it
+	draw := neckDrawer((1-nearNeck)*(u.nape+u.neckDepth), 2*u.neckDepth)
 	b, _ := s.correct(s.settle(), draw)
 	drawn := draw(b)
 	f := s.taken.Girth / drawn.Tape()

@@ -2,6 +2,7 @@ package torso
 
 import (
 	"fmt"
+	"maps"
 	"math"
 
 	"understructure/geometry/measure"
@@ -98,11 +99,7 @@ func (d *draft) drawSlices() error {
 			}
 			d.shape(i)
 		}
-		for i, t := range taped {
-			if d.firmness(i) == firm {
-				known[t.level] = d.bodies[t.level].Breadth / d.bodies[t.level].Depth
-			}
-		}
+		d.learn(known, firm)
 	}
 	for _, t := range taped {
 		if t.breadth != "" {
@@ -117,6 +114,24 @@ func (d *draft) drawSlices() error {
 	}
 	d.setBehind()
 	return nil
+}
+
+// learn adds what the levels of a firmness tell of breadth over depth. What the hand did tells
+// by how much the figure differs there from what was expected of it.
+func (d *draft) learn(known map[measure.Level]float64, firm firmness) {
+	told := map[measure.Level]float64{}
+	for i, t := range taped {
+		if d.firmness(i) != firm {
+			continue
+		}
+		b := d.bodies[t.level]
+		told[t.level] = b.Breadth / b.Depth
+		if firm == setByHand {
+			was := d.shaped[t.level].before
+			told[t.level] *= d.stats.expected(t.level, known) * was.Depth / was.Breadth
+		}
+	}
+	maps.Copy(known, told)
 }
 
 // firmness is how well breadth over depth is known at a level.
@@ -245,7 +260,7 @@ const nearNeck = 0.8
 // centre moves the whole figure so that the axis runs well inside every slice, and draws
 // the slices about it.
 func (d *draft) centre() {
-	dy := -nearNeck * (d.upper.nape + d.upper.neckDepth)
+	dy := d.axisRoom().Clamp(-nearNeck * (d.upper.nape + d.upper.neckDepth))
 	d.upper.move(dy)
 	for _, t := range taped {
 		b := d.bodies[t.level]
@@ -259,6 +274,25 @@ func (d *draft) centre() {
 		}
 		d.bodies[t.level], d.slices[t.level], d.seam[t.level] = b, drawn.Section, drawn.seam
 	}
+}
+
+// wellInside is how far inside every taped slice the axis runs at least, as a part of its depth:
+// nearer to the skin, directions from the axis would draw it coarsely. Only a hand asks for such figures.
+const wellInside = 0.1
+
+// axisRoom is how far the slices may move for the axis to run well inside all of them.
+func (d *draft) axisRoom() section.Span {
+	room := section.Span{Least: math.Inf(-1), Most: math.Inf(1)}
+	for _, t := range taped {
+		b := d.bodies[t.level]
+		if s := d.shaped[t.level]; s != nil {
+			s.before.Y = b.Y
+			b = s.seamed(b, s.aim)
+		}
+		inner := (0.5 - wellInside) * b.Depth
+		room.Least, room.Most = math.Max(room.Least, -inner-b.Y), math.Min(room.Most, inner-b.Y)
+	}
+	return room
 }
 
 // drawBody draws a body about the axis.

@@ -39,7 +39,7 @@ func (t Torso) Limits(l measure.Level, a measure.Adjustment) Limits {
 	m := Limits{Height: d.heightRoom(l), FrontArc: b.FrontArcs(), LeftArc: b.LeftArcs()}
 	m.Breadth, m.Depth = likely(s.before.Breadth), likely(s.before.Depth)
 	if girth := s.taken.Girth; girth > 0 {
-		m.Breadth, m.Depth = s.before.Breadths(girth, 0), s.before.Depths(girth, 0)
+		m.Breadth, m.Depth = s.usual().Breadths(girth), s.usual().Depths(girth)
 		breadth, depth := m.Breadth, m.Depth
 		if a.Depth != nil {
 			m.Breadth = s.before.Breadths(girth, depth.Clamp(*a.Depth))
@@ -62,7 +62,7 @@ func (d *draft) live(l measure.Level, a measure.Adjustment) (*shaping, func(sect
 	case l == measure.NeckBase:
 		s := d.again(l, a, d.shapingNeck)
 		s.taken.Girth = girth
-		return s, d.upper.neckDrawer(1)
+		return s, neckDrawer(d.upper.nape+d.upper.neckDepth, 2*d.upper.neckDepth)
 	case i < 0:
 		e := *d
 		e.upper.bentChest, e.upper.bentTip = nil, nil
