@@ -43,6 +43,7 @@ func newWork(folder string) (*work, error) {
 	if w.form, err = skin(780, 570, 870); err != nil {
 		return nil, err
 	}
+	w.figure, _ = padding.Contain(w.figure, w.form, cover) // a figure that holds the form, as every mount's
 	w.panel.Points, w.panel.Triangles = shapetest.Corseted(67, 90)
 	w.outlines = page()
 	for _, name := range []string{"demo-1872-bodice", "demo-three-values"} {
@@ -62,6 +63,9 @@ func newWork(folder string) (*work, error) {
 	}
 	return w, w.write("panel.off", off(w.panel))
 }
+
+// cover is the thickness of the cover, mm.
+const cover = 1.0
 
 // rows are the lines of the table in order.
 func (w *work) rows() []row {
@@ -118,7 +122,7 @@ func page() []plane.Ring {
 func (w *work) whole() error {
 	base := surface.Through(w.form.Z, w.form.R, w.form.Z)
 	m := padding.Lay(padding.Job{
-		Base: base, Wanted: w.figure, Stock: []padding.Sheet{{Thickness: 6}, {Thickness: 3}}, Cover: 1,
+		Base: base, Wanted: w.figure, Stock: []padding.Sheet{{Thickness: 6}, {Thickness: 3}}, Cover: cover,
 		From: base.Bottom(), To: base.Top(),
 	})
 	for i := range m.Built.R {

@@ -1,6 +1,7 @@
 package padding
 
 import (
+	"understructure/geometry/parallel"
 	"understructure/geometry/section"
 	"understructure/geometry/space"
 	"understructure/geometry/surface"
@@ -27,16 +28,25 @@ func (m *Mount) turnOut() {
 			return
 		}
 		means := make([]space.Point, len(tight))
-		for k, p := range tight {
-			means[k] = around(m.Normals, p[0], p[1])
-		}
-		for k, p := range tight {
-			m.Normals[p[0]][p[1]] = means[k]
-			row, _ := m.Wanted.Row(m.Base.Z[p[0]])
-			m.Thickness[p[0]][p[1]] = m.fill(p[0], p[1], &row)
-		}
+		inBlocks(len(tight), func(k int) { means[k] = around(m.Normals, tight[k][0], tight[k][1]) })
+		inBlocks(len(tight), func(k int) {
+			i, j := tight[k][0], tight[k][1]
+			n, t := means[k], m.Thickness[i][j]
+			row, _ := m.Wanted.Row(m.Base.Z[i] + n.Z*(t+m.Cover))
+			m.Normals[i][j], m.Thickness[i][j] = n, reach(m.Wanted, m.Base.Point(i, j), n, j, t+m.Cover, &row)-m.Cover
+		})
 		cells = m.touching(tight)
 	}
+}
+
+// inBlocks does small work for every number below n on all processors, some hundred numbers at a time.
+func inBlocks(n int, f func(k int)) {
+	const size = 256
+	parallel.Each((n+size-1)/size, func(b int) {
+		for k := b * size; k < min(b*size+size, n); k++ {
+			f(k)
+		}
+	})
 }
 
 // cells lists every cell of the base by its upper right point: row i, column after j.
@@ -67,8 +77,10 @@ func (m *Mount) touching(points [][2]int) [][2]int {
 // crowded lists the points of the cells that lose too much of their area, and the points next to them.
 func (m *Mount) crowded(cells [][2]int) [][2]int {
 	s := newSet(len(m.Base.Z))
-	for _, c := range cells {
-		if !m.crosses(c[0], c[1]) {
+	cross := make([]bool, len(cells))
+	inBlocks(len(cells), func(k int) { cross[k] = m.crosses(cells[k][0], cells[k][1]) })
+	for k, c := range cells {
+		if !cross[k] {
 			continue
 		}
 		for a := -2; a <= 1; a++ {

@@ -10,13 +10,14 @@ import (
 func (s *solver) layers() []Layer {
 	var out []Layer
 	rows := len(s.m.Base.Z)
+	round := s.roundings()
 	for k := len(s.seq) - 1; k >= 0; k-- {
 		l := Layer{Thickness: s.seq[k], Inside: make(Field, rows), Under: make(Field, rows)}
 		any := false
 		for i := range rows {
 			for j := range section.Directions {
-				φ := s.rounding(i, j)
-				l.Inside[i][j] = s.inside(k, i, j, φ)
+				φ := round[i][j]
+				l.Inside[i][j] = s.inside(k, s.bias[i][j], φ)
 				l.Inside[i][j] = math.Min(l.Inside[i][j], s.m.within(i, j))
 				if s.left[k][i][j] {
 					l.Inside[i][j] = math.Min(l.Inside[i][j], -flattest)

@@ -107,16 +107,18 @@ func (m *Mount) thickness() Field {
 	f := make(Field, len(m.Base.Z))
 	parallel.Each(len(f), func(i int) {
 		row, _ := m.Wanted.Row(m.Base.Z[i])
+		last, before := 0.0, 0.0 // of the neighbours: thickness goes on nearly straight
 		for j := range section.Directions {
-			f[i][j] = m.fill(i, j, &row)
+			f[i][j] = m.fill(i, j, 2*last-before, &row)
+			last, before = f[i][j], last
 		}
 	})
 	return f
 }
 
-// fill is the thickness at one point; row is where to begin looking for it.
-func (m *Mount) fill(i, j int, row *int) float64 {
-	return reach(m.Wanted, m.Base.Point(i, j), m.Normals[i][j], j, row) - m.Cover
+// fill is the thickness at one point; guess and row are where to begin looking for it.
+func (m *Mount) fill(i, j int, guess float64, row *int) float64 {
+	return reach(m.Wanted, m.Base.Point(i, j), m.Normals[i][j], j, guess+m.Cover, row) - m.Cover
 }
 
 // sequence is the thickness of each sheet from the outermost in, enough for the thickest

@@ -13,8 +13,8 @@ const farthestReach = 400.0
 
 // reach returns how far from p, which lies in direction column j, along the unit vector n
 // the skin lies: positive when p is inside it. It is found by secant steps on the distance
-// from the axis. row is where to begin looking among the skin's rows, and where it ended.
-func reach(skin surface.Surface, p, n space.Point, j int, row *int) float64 {
+// from the axis, from a guess on. row is where to begin looking among the skin's rows, and where it ended.
+func reach(skin surface.Surface, p, n space.Point, j int, guess float64, row *int) float64 {
 	d := section.Direction(j)
 	gap := func(s float64) float64 {
 		x, y, z := p.X+n.X*s, p.Y+n.Y*s, p.Z+n.Z*s
@@ -24,14 +24,15 @@ func reach(skin surface.Surface, p, n space.Point, j int, row *int) float64 {
 		return r - math.Sqrt(x*x+y*y)
 	}
 	outward := max(n.X*d.X+n.Y*d.Y, 0.2)
-	s0, g0 := 0.0, gap(0)
-	s1 := clamp(g0 * outward)
+	s0 := clamp(guess)
+	g0 := gap(s0)
+	s1 := clamp(s0 + g0*outward)
 	for range 12 {
-		if math.Abs(s1-s0) < 1e-4 {
+		if math.Abs(s1-s0) < met {
 			break
 		}
 		g1 := gap(s1)
-		if g1 == g0 {
+		if math.Abs(g1) < met || g1 == g0 {
 			break
 		}
 		next := clamp(s1 - g1*(s1-s0)/(g1-g0))
@@ -39,6 +40,9 @@ func reach(skin surface.Surface, p, n space.Point, j int, row *int) float64 {
 	}
 	return s1
 }
+
+// met is how near to the skin, or to the last guess, ends the search, mm.
+const met = 1e-4
 
 // arc is the angle of a place so far across a direction and so far along it. A direction
 // turns little along a normal, and for small angles four terms of Gregory's series (1671) are

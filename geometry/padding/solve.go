@@ -2,9 +2,7 @@ package padding
 
 import (
 	"math"
-	"slices"
 
-	"understructure/geometry/curve"
 	"understructure/geometry/parallel"
 	"understructure/geometry/section"
 	"understructure/geometry/surface"
@@ -22,13 +20,16 @@ const slackest, closest = 2.5, 0.5
 // solver holds what does not change while the rounding is sought.
 type solver struct {
 	m     *Mount
-	seq   []float64 // sheet thickness, from the outermost in
-	upto  []float64 // seq added up
-	bias  Field     // thickness, sides favoured
-	slope Field     // how fast it changes along the base, mm a mm
-	at    Field     // where on the rows of the wanted skin the normal meets it: row and fraction
-	round []float64 // φ of each row of the wanted skin
-	want  []float64 // tape of each row of the wanted skin
+	seq   []float64                  // sheet thickness, from the outermost in
+	upto  []float64                  // seq added up
+	lean  []float64                  // how much farther along the normal each reaches where it climbs over a feathered edge
+	bias  Field                      // thickness, sides favoured
+	slope Field                      // how fast it changes along the base, mm a mm
+	at    Field                      // where on the rows of the wanted skin the normal meets it: row and fraction
+	round []float64                  // φ of each row of the wanted skin
+	want  []float64                  // tape of each row of the wanted skin
+	open  [][section.Directions]bool // places where wadding may be reckoned with
+	skin  surface.Shell              // room for the mount as built
 
 	left [][][section.Directions]bool // places where a sheet is left off, see leaveWisps; nil until then
 }
@@ -42,10 +43,14 @@ func (m *Mount) newSolver() *solver {
 	for _, τ := range s.seq {
 		h += τ
 		s.upto = append(s.upto, h)
+		s.lean = append(s.lean, math.Hypot(1, τ/(2*EdgeHalf))-1)
 	}
 	s.bias = make(Field, len(m.Thickness))
+	s.open = make([][section.Directions]bool, len(m.Thickness))
+	s.skin = make(surface.Shell, len(m.Thickness))
 	for i := range s.bias {
 		for j := range section.Directions {
+			s.open[i][j] = m.open(i, j)
 			c := section.Direction(j).X
 			s.bias[i][j] = m.Thickness[i][j]
 			if len(s.seq) > 0 {
@@ -62,8 +67,9 @@ func (m *Mount) newSolver() *solver {
 func (s *solver) meetings() Field {
 	f := make(Field, len(s.m.Base.Z))
 	for i, z := range s.m.Base.Z {
+		row, part := 0, 0.0
 		for j := range section.Directions {
-			row, part := s.m.Wanted.Row(z + (s.m.Thickness[i][j]+s.m.Cover)*s.m.Normals[i][j].Z)
+			row, part = s.m.Wanted.RowNear(row, z+(s.m.Thickness[i][j]+s.m.Cover)*s.m.Normals[i][j].Z)
 			f[i][j] = float64(row) + part
 		}
 	}
@@ -72,12 +78,23 @@ func (s *solver) meetings() Field {
 
 // rounding is φ at a point of the base.
 func (s *solver) rounding(i, j int) float64 {
-	row, part := math.Modf(s.at[i][j])
-	k := int(row)
+	k := int(s.at[i][j])
+	part := s.at[i][j] - float64(k)
 	if k+1 >= len(s.round) {
 		return s.round[len(s.round)-1]
 	}
 	return s.round[k] + (s.round[k+1]-s.round[k])*part
+}
+
+// roundings is φ at every point of the base.
+func (s *solver) roundings() Field {
+	f := make(Field, len(s.at))
+	for i := range f {
+		for j := range section.Directions {
+			f[i][j] = s.rounding(i, j)
+		}
+	}
+	return f
 }
 
 // slopes returns how fast a field changes along the skin, never less than flattest.
@@ -96,13 +113,11 @@ func slopes(base surface.Surface, f Field) Field {
 }
 
 // inside is how far, in thickness, a place with rounding φ lies within the edge of sheet k.
-func (s *solver) inside(k, i, j int, φ float64) float64 {
-	return s.bias[i][j] - s.upto[k] + φ*s.seq[k]
-}
+func (s *solver) inside(k int, bias, φ float64) float64 { return bias - s.upto[k] + φ*s.seq[k] }
 
 // share is how much of a sheet there is at a place: 1 well inside, 0 well outside, feathered between.
 func (s *solver) share(k, i, j int, φ float64) float64 {
-	return feather(s.inside(k, i, j, φ), s.slope[i][j])
+	return feather(s.inside(k, s.bias[i][j], φ), s.slope[i][j])
 }
 
 // feather is how much of a sheet there is where it lies inside its edge by that much
@@ -119,74 +134,102 @@ func feather(inside, slope float64) float64 {
 }
 
 // stack is the wadding, in mm, where the thickness to fill is bias.
-func (s *solver) stack(bias, slope, φ float64) float64 {
-	d, half := 0.0, EdgeHalf*slope
-	for k, τ := range s.seq {
-		switch inside := bias - s.upto[k] + φ*τ; {
+func (s *solver) stack(bias, slope, φ float64) float64 { return s.onto(0, 0, bias, slope, φ) }
+
+// onto is stack where so many whole sheets lie anyhow, d mm in all.
+func (s *solver) onto(whole int, d, bias, slope, φ float64) float64 {
+	half := EdgeHalf * slope
+	for k := whole; k < len(s.seq); k++ {
+		switch inside := s.inside(k, bias, φ); {
 		case inside >= half:
-			d += τ
+			d += s.seq[k]
 		case inside <= -half:
 			return d
 		default:
-			d = climb(d, τ, 0.5+inside/(2*half), slope)
+			d = s.climb(d, k, 0.5+inside/(2*half), slope)
 		}
 	}
 	return d
 }
 
-// climb adds a share of a sheet below d of wadding that climbs over its feathered edge: leaning there, and
+// climb adds a share of sheet k below d of wadding that climbs over its feathered edge: leaning there, and
 // as thick as ever across its own skin, that reaches farther along the normal.
-func climb(d, τ, share, slope float64) float64 {
+func (s *solver) climb(d float64, k int, share, slope float64) float64 {
+	τ := s.seq[k]
 	if slope > ledge {
 		return d + τ*share // cut square at a step of the core, where nothing climbs
 	}
 	const steep = 4 // the lean is full but for a quarter of the feather at either end, where it begins
-	lean := min(1, steep*min(share, 1-share)) * (math.Hypot(1, τ/(2*EdgeHalf)) - 1)
+	lean := min(1, steep*min(share, 1-share)) * s.lean[k]
 	return d*(1+lean) + τ*share
 }
 
 // wadding is the wadding at a place, mm.
 func (s *solver) wadding(i, j int) float64 {
-	if !s.m.open(i, j) {
+	if !s.open[i][j] {
 		return 0
 	}
 	if s.left == nil {
 		return s.stack(s.bias[i][j], s.slope[i][j], s.rounding(i, j))
 	}
 	d, φ := 0.0, s.rounding(i, j)
-	for k, τ := range s.seq {
+	for k := range s.seq {
 		if !s.left[k][i][j] {
-			d = climb(d, τ, s.share(k, i, j, φ), s.slope[i][j])
+			d = s.climb(d, k, s.share(k, i, j, φ), s.slope[i][j])
 		}
 	}
 	return d
 }
 
-// rounds is how often the reckoning is mended; most mounts need three.
-const rounds = 8
+// rounds is how often the reckoning is mended; most mounts need three. block is how many rows are looked at one
+// after another, each beginning where the last ended; the blocks are looked at at the same time.
+const rounds, block = 8, 25
 
 // solve finds, for every height for itself, the roundings that keep the tape in the
 // corridor, and draws the tautest line through them, so that sheets end in smooth curves.
-// Then it cuts the mount level and mends the reckoning where what stands at a height is
-// not quite what was reckoned with.
+// It cuts the mount level and mends the reckoning where what stands at a height is
+// not quite what is reckoned with, as long as there is a height that another rounding may help.
 func (s *solver) solve() {
 	faces := s.faces()
 	n := len(s.want)
-	off, lo, hi := make([]float64, n), make([]float64, n), make([]float64, n)
-	for range rounds {
-		parallel.Each(n, func(i int) {
-			lo[i] = s.settle(&faces[i], s.want[i]-slackest-off[i], lo[i])
-			hi[i] = s.settle(&faces[i], s.want[i]-closest-off[i], max(hi[i], lo[i]))
+	off, shift := make([]float64, n), make([]float64, n)
+	lo, hi, steep := make([]float64, n), make([]float64, n), make([]float64, n)
+	for round := range rounds {
+		parallel.Each((n+block-1)/block, func(b int) {
+			for i := b * block; i < min(b*block+block, n); i++ {
+				if round == 0 { // a row begins where the one below it has ended
+					lo[i], steep[i] = 0, 2*math.Pi*s.step()
+					if i > b*block {
+						lo[i], steep[i] = lo[i-1], steep[i-1]
+					}
+				}
+				guess := lo[i] - shift[i]/steep[i]
+				lo[i], steep[i] = s.settle(&faces[i], s.want[i]-slackest-off[i], guess, steep[i])
+				guess = lo[i] + (slackest-closest)/steep[i]
+				hi[i], steep[i] = s.settle(&faces[i], s.want[i]-closest-off[i], guess, steep[i])
+				hi[i] = max(hi[i], lo[i])
+			}
 		})
 		s.round = taut(lo, hi)
-		missed := false
-		for i, got := range s.tapes() {
-			ring := faces[i].ring(s, s.round[i])
-			off[i] = got - section.Around(&ring)
-			missed = missed || s.counts(i) && (got > s.want[i] || got < s.want[i]-slackest-tight)
+		missed, hope := false, false
+		got := s.tapes()
+		parallel.Each(n, func(i int) {
+			was := off[i]
+			off[i] = got[i] - faces[i].tape(s, s.round[i])
+			shift[i] = off[i] - was
+		})
+		for i := range got {
+			long, slack := got[i] > s.want[i], got[i] < s.want[i]-slackest-tight
+			if s.counts(i) && (long || slack) {
+				missed = true
+				hope = hope || long && hi[i] > leastRound || slack && lo[i] < mostRound
+			}
 		}
 		if !missed {
 			return
+		}
+		if !hope {
+			break
 		}
 	}
 	s.lower()
@@ -210,26 +253,42 @@ func taut(lo, hi []float64) []float64 {
 	return φ
 }
 
-// settle returns the φ with which the face of the mount at one height has the tape aimed
-// at, looking first near a guess.
-func (s *solver) settle(f *face, aim, guess float64) float64 {
-	off := func(φ float64) float64 {
-		ring := f.ring(s, φ)
-		return section.Around(&ring) - aim
+// settled is how near to the tape aimed at a rounding must come, mm, unless the tape jumps: then a rounding within
+// jump of there will do.
+const settled, jump = 0.005, 1e-5
+
+// settle returns the φ with which the face of the mount at one height has the tape aimed at, or comes nearest to it,
+// and how steeply the tape grows there. It grows nearly in proportion to φ, so that secants from a guess soon
+// find it; where they lead out of what is left between too short and too long, that is halved.
+func (s *solver) settle(f *face, aim, guess, steep float64) (φ, grows float64) {
+	short, long := math.Inf(-1), math.Inf(1)
+	φ = max(leastRound, min(mostRound, guess))
+	off := f.tape(s, φ) - aim
+	for math.Abs(off) > settled && long-short > jump {
+		if off > 0 {
+			long = φ
+		} else {
+			short = φ
+		}
+		next := max(leastRound, min(mostRound, φ-off/steep))
+		if next == φ { // more, or less, than there is
+			break
+		}
+		if next <= short || next >= long {
+			next = (short + long) / 2
+		}
+		was := off
+		off = f.tape(s, next) - aim
+		if g := (off - was) / (next - φ); g > flattestTape {
+			steep = g
+		}
+		φ = next
 	}
-	const near, tolerance = 0.1, 2e-3 // parts of a sheet; the tolerance is 0.08 mm of tape for 6 mm sheets
-	if φ, err := curve.Root(off, max(guess-near, leastRound), min(guess+near, mostRound), tolerance); err == nil {
-		return φ
-	}
-	φ, err := curve.Root(off, leastRound, mostRound, tolerance)
-	if err == nil {
-		return φ
-	}
-	if off(mostRound) < 0 { // more than there is
-		return mostRound
-	}
-	return leastRound
+	return φ, steep
 }
+
+// flattestTape is the least that a tape must grow, in mm for a whole sheet more, for a secant to be drawn on it.
+const flattestTape = 1.0
 
 // tight is how far below the corridor is near enough, mm.
 const tight = 0.5
@@ -240,23 +299,32 @@ func (s *solver) counts(i int) bool {
 	return z >= s.m.From-1e-6 && z <= s.m.To+1e-6
 }
 
-// shell is every point of the base moved out by wadding and cover.
+// shell is every point of the base moved out by wadding and cover. It is good until the next.
 func (s *solver) shell() surface.Shell {
-	return s.m.Base.Displaced(s.m.Normals, func(i, j int) float64 { return s.wadding(i, j) + s.m.Cover })
+	parallel.Each(len(s.skin), func(i int) {
+		for j := range section.Directions {
+			s.skin[i][j] = s.m.Base.Point(i, j).Add(s.m.Normals[i][j].Mul(s.wadding(i, j) + s.m.Cover))
+		}
+	})
+	return s.skin
 }
 
 // tapes cuts the mount level at every row of the wanted skin and measures round it.
-func (s *solver) tapes() []float64 { return s.around(s.shell()) }
+func (s *solver) tapes() []float64 {
+	return s.around(s.shell())
+}
 
 // around measures round a shell at every row of the wanted skin. Where it has no slice the
 // tape is as wanted.
 func (s *solver) around(shell surface.Shell) []float64 {
-	got := slices.Clone(s.want)
-	for i, ring := range shell.Outer(s.m.Wanted.Z) {
-		if ring != nil {
-			got[i] = section.Around(ring)
+	slices := shell.Outer(s.m.Wanted.Z)
+	got := make([]float64, len(s.want))
+	parallel.Each(len(got), func(i int) {
+		got[i] = s.want[i]
+		if slices[i] != nil {
+			got[i] = section.Around(slices[i][:])
 		}
-	}
+	})
 	return got
 }
 

@@ -7,13 +7,15 @@ import "understructure/geometry/section"
 // piece. What is built then is what the pieces make.
 func (s *solver) leaveWisps() {
 	s.left = make([][][section.Directions]bool, len(s.seq))
+	round := s.roundings()
+	var g gathering
 	for k := range s.seq {
 		s.left[k] = make([][section.Directions]bool, len(s.m.Base.Z))
-		seen := make([][section.Directions]bool, len(s.m.Base.Z))
-		for i := range seen {
+		g.seen = make([][section.Directions]bool, len(s.m.Base.Z))
+		for i := range g.seen {
 			for j := range section.Directions {
-				if patch, area := s.gather(k, i, j, seen); len(patch) > 0 && area < least {
-					for _, p := range patch {
+				if s.gather(&g, k, i, j, round); g.area < least {
+					for _, p := range g.patch {
 						s.left[k][p[0]][p[1]] = true
 					}
 				}
@@ -22,29 +24,36 @@ func (s *solver) leaveWisps() {
 	}
 }
 
-// gather returns the places that hang together with one in layer k, and the area of the
-// base that they cover inside the layer's edge.
-func (s *solver) gather(k, i, j int, seen [][section.Directions]bool) (patch [][2]int, area float64) {
-	todo := [][2]int{{i, j}}
-	for len(todo) > 0 {
-		p := todo[len(todo)-1]
-		todo = todo[:len(todo)-1]
-		i, j := p[0], p[1]&(section.Directions-1)
-		if i < 0 || i >= len(seen) || seen[i][j] || !s.m.open(i, j) {
-			continue
+// gathering is what gather finds, and its room to work.
+type gathering struct {
+	seen  [][section.Directions]bool
+	patch [][2]int
+	area  float64
+}
+
+// gather finds the places that hang together with one in layer k and have not been seen, and the area of the
+// base that they cover inside the layer's edge, counted no further than to the least that is cut.
+func (s *solver) gather(g *gathering, k, i, j int, round Field) {
+	g.patch, g.area = g.patch[:0], 0
+	visit := func(i, j int) {
+		j &= section.Directions - 1
+		if i < 0 || i >= len(g.seen) || g.seen[i][j] || !s.open[i][j] || s.share(k, i, j, round[i][j]) == 0 {
+			return
 		}
-		φ := s.rounding(i, j)
-		if s.share(k, i, j, φ) == 0 {
-			continue
-		}
-		seen[i][j] = true
-		patch = append(patch, [2]int{i, j})
-		if s.inside(k, i, j, φ) > 0 {
-			area += s.patchAt(i, j)
-		}
-		todo = append(todo, [2]int{i + 1, j}, [2]int{i - 1, j}, [2]int{i, j + 1}, [2]int{i, j - 1})
+		g.seen[i][j] = true
+		g.patch = append(g.patch, [2]int{i, j})
 	}
-	return patch, area
+	visit(i, j)
+	for n := 0; n < len(g.patch); n++ {
+		i, j := g.patch[n][0], g.patch[n][1]
+		if g.area < least && s.inside(k, s.bias[i][j], round[i][j]) > 0 {
+			g.area += s.patchAt(i, j)
+		}
+		visit(i+1, j)
+		visit(i-1, j)
+		visit(i, j+1)
+		visit(i, j-1)
+	}
 }
 
 // patchAt is the area of the base that a point stands for, mm².

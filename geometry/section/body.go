@@ -176,7 +176,7 @@ func (b Body) Arcs() (girth, front, left float64) {
 // arcs measures the tape round a skin, with the side seams at y = seam.
 func arcs(p *[Directions]plane.Point, seam float64) (girth, front, left float64) {
 	var hull [Directions + 1]plane.Point
-	n := scan(p, &hull)
+	n := scan(p[:], &hull)
 	for i := 1; i < n; i++ {
 		a, c := hull[i-1], hull[i]
 		l := a.Dist(c)

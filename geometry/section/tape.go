@@ -8,8 +8,8 @@ import (
 )
 
 // Around is the length of a taut tape round points that follow one another once round the
-// axis, as those of a slice do.
-func Around(p *[Directions]plane.Point) float64 {
+// axis, as those of a slice do; at most Directions of them, at least one.
+func Around(p []plane.Point) float64 {
 	var hull [Directions + 1]plane.Point
 	n := scan(p, &hull)
 	l := 0.0
@@ -23,23 +23,26 @@ func Around(p *[Directions]plane.Point) float64 {
 // hullAround is the tape itself: the corners it touches, the first repeated at the end.
 func hullAround(p *[Directions]plane.Point) plane.Ring {
 	var hull [Directions + 1]plane.Point
-	n := scan(p, &hull)
+	n := scan(p[:], &hull)
 	return slices.Clone(plane.Ring(hull[:n]))
 }
 
 // scan walks the points once, as in Graham's scan (R. L. Graham, "An efficient algorithm for
 // determining the convex hull of a finite planar set", 1972), from the farthest, which is a
 // corner of the hull. It returns how many corners it found, the first counted twice.
-func scan(p *[Directions]plane.Point, hull *[Directions + 1]plane.Point) int {
+func scan(p []plane.Point, hull *[Directions + 1]plane.Point) int {
 	start, far := 0, -1.0
 	for j, q := range p {
 		if d := q.X*q.X + q.Y*q.Y; d > far {
 			start, far = j, d
 		}
 	}
-	n := 0
-	for i := 0; i <= Directions; i++ {
-		q := p[(start+i)&(Directions-1)]
+	n, k := 0, start
+	for range len(p) + 1 {
+		q := p[k]
+		if k++; k == len(p) {
+			k = 0
+		}
 		for n >= 2 && (hull[n-1].X-hull[n-2].X)*(q.Y-hull[n-1].Y) <= (hull[n-1].Y-hull[n-2].Y)*(q.X-hull[n-1].X) {
 			n--
 		}
@@ -55,7 +58,7 @@ func (s *Section) Tape() float64 {
 	for j, d := range s {
 		p[j] = plane.Point{X: d * cosine[j], Y: d * sine[j]}
 	}
-	return Around(&p)
+	return Around(p[:])
 }
 
 // Reading is what tape and callipers say of the slice, with the side seams at y = seam: girth

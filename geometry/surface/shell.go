@@ -2,7 +2,6 @@ package surface
 
 import (
 	"math"
-	"slices"
 
 	"understructure/geometry/plane"
 	"understructure/geometry/section"
@@ -50,41 +49,53 @@ func (s Surface) Displaced(normals Shell, d func(i, j int) float64) Shell {
 // farthest from the axis: what a tape at that height would meet. A slice is nil where a
 // column does not reach its height.
 func (sh Shell) Outer(heights []float64) []*[section.Directions]plane.Point {
-	return sh.cut(heights, func(far, d float64) bool { return d > far })
+	return sh.cut(heights, 1)
 }
 
 // Inner keeps the crossing nearest to the axis: what surely lies inside.
 func (sh Shell) Inner(heights []float64) []*[section.Directions]plane.Point {
-	return sh.cut(heights, func(near, d float64) bool { return d < near })
+	return sh.cut(heights, -1)
 }
 
-// cut walks every column once, from its lowest row up, and notes each crossing.
-func (sh Shell) cut(heights []float64, better func(best, d float64) bool) []*[section.Directions]plane.Point {
+// cut goes up row by row, every column with a height of its own at hand, and notes each crossing. It keeps
+// the one that is farthest in the sense given: 1 for the farthest, -1 for the nearest.
+func (sh Shell) cut(heights []float64, sense float64) []*[section.Directions]plane.Point {
 	n := len(heights)
 	rings := make([][section.Directions]plane.Point, n)
-	met := make([]int, n)
-	best := make([]float64, n)
-	for j := range section.Directions {
-		for k := range best {
-			best[k] = math.NaN()
+	best := make([][section.Directions]float64, n)
+	for k := range best {
+		for j := range best[k] {
+			best[k][j] = math.Inf(-1)
 		}
-		for i := 1; i < len(sh); i++ {
+	}
+	met := make([]int, n)
+	var at [section.Directions]int // the first height not below the edge last looked at
+	for i := 1; i < len(sh); i++ {
+		for j := range section.Directions {
 			a, b := &sh[i-1][j], &sh[i][j]
-			lo, hi := math.Min(a.Z, b.Z), math.Max(a.Z, b.Z)
-			for k := firstAtLeast(heights, lo); k < n && heights[k] <= hi; k++ {
+			lo, hi := min(a.Z, b.Z), max(a.Z, b.Z)
+			k := at[j]
+			for k > 0 && heights[k-1] >= lo {
+				k--
+			}
+			for k < n && heights[k] < lo {
+				k++
+			}
+			at[j] = k
+			for ; k < n && heights[k] <= hi; k++ {
 				t := 0.0
 				if b.Z != a.Z {
 					t = (heights[k] - a.Z) / (b.Z - a.Z)
 				}
 				x, y := a.X+(b.X-a.X)*t, a.Y+(b.Y-a.Y)*t
-				d := x*x + y*y
-				if math.IsNaN(best[k]) {
-					met[k]++
-				} else if !better(best[k], d) {
+				d := sense * (x*x + y*y)
+				if d <= best[k][j] {
 					continue
 				}
-				best[k] = d
-				rings[k][j] = plane.Point{X: x, Y: y}
+				if math.IsInf(best[k][j], -1) {
+					met[k]++
+				}
+				best[k][j], rings[k][j] = d, plane.Point{X: x, Y: y}
 			}
 		}
 	}
@@ -95,11 +106,6 @@ func (sh Shell) cut(heights []float64, better func(best, d float64) bool) []*[se
 		}
 	}
 	return out
-}
-
-func firstAtLeast(heights []float64, z float64) int {
-	k, _ := slices.BinarySearch(heights, z)
-	return k
 }
 
 // Surface cuts the shell at each height and returns the skin through the outer crossings, or the inner.

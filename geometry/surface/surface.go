@@ -138,16 +138,21 @@ func (s Surface) Radius(turn, z float64) float64 {
 // RadiusNear is Radius for many places near one another: it looks for z from row near on,
 // and says which row it found.
 func (s Surface) RadiusNear(near int, turn, z float64) (r float64, row int) {
-	last := len(s.Z) - 2
-	row = min(max(near, 0), last)
-	for row > 0 && s.Z[row] > z {
-		row--
-	}
-	for row < last && s.Z[row+1] <= z {
-		row++
-	}
-	t := max(0, min(1, (z-s.Z[row])/(s.Z[row+1]-s.Z[row])))
+	row, t := s.RowNear(near, z)
 	return s.between(row, t, turn), row
+}
+
+// RowNear is Row, looking for z from row near on.
+func (s Surface) RowNear(near int, z float64) (i int, t float64) {
+	last := len(s.Z) - 2
+	i = min(max(near, 0), last)
+	for i > 0 && s.Z[i] > z {
+		i--
+	}
+	for i < last && s.Z[i+1] <= z {
+		i++
+	}
+	return i, max(0, min(1, (z-s.Z[i])/(s.Z[i+1]-s.Z[i])))
 }
 
 // between is the distance from the axis a part t of the way from row i to the next.
