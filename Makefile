@@ -1,6 +1,7 @@
 # make run    the window on the demonstration record; without a display, its templates in out/demo
 # make test   every test
 # make bench  our times against libraries of other makes, in turn (testdata/reference); memory; the benchmarks
+# make start  how long the window takes to open, against a bare one
 # make fuzz   half a minute of hostile input for every decoder
 # make kills  500 processes killed while they save, 500 while they export
 # make lint   gofmt, go vet, staticcheck
@@ -20,7 +21,7 @@ WINDOW := gcc libc6-dev pkg-config libgl-dev libx11-dev libxcursor-dev libxrandr
 # For the tests: programs that read what we write, and were not written by us.
 JUDGES := poppler-utils mupdf-tools ghostscript qpdf librsvg2-bin python3-ezdxf admesh
 
-.PHONY: run test bench references fuzz kills lint tools pictures screenshots licences package race longuse
+.PHONY: run test bench references start fuzz kills lint tools pictures screenshots licences package race longuse
 .DEFAULT_GOAL := run
 
 run:
@@ -39,7 +40,14 @@ test: tools
 
 bench: references
 	CGO_ENABLED=0 go run ./cmd/bench out/reference
+	BATCH=1000 CGO_ENABLED=0 go test -count 1 -v -timeout 1h -run BatchMemory ./app/batch
 	go test -run '^$$' -bench . -benchmem ./geometry/... ./patterns/... ./app/...
+
+start:
+	@sh .ci/install $(WINDOW) xvfb xdotool
+	CGO_ENABLED=1 go build -o understructure ./cmd/understructure
+	CGO_ENABLED=1 go build -o out/bare ./app/ui/bare
+	.ci/start ./understructure out/bare
 
 # A reference that cannot be built is left out of the table, which says so.
 references:
