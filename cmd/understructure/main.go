@@ -40,6 +40,8 @@ type verbs struct {
 	Match          match          `cmd:"" help:"Say which form in store serves which garment with the least padding."`
 	Measures       measures       `cmd:"" help:"Bring measurements from a spreadsheet into records, or out of them."`
 	MeasuringSheet measuringSheet `cmd:"" help:"Write the blank sheet to take to the store room."`
+	Condition      conditionSheet `cmd:"" help:"Write the condition sheet of a garment, or a blank one: its outline under a grid, terms for damage, and a table to fill in."`
+	Storage        storage        `cmd:"" help:"Write the storage sheet: the box in which a garment lies with the fewest folds, where they lie, the pads in them."`
 	TestPage       testPage       `cmd:"" help:"Write a page that shows whether a printer prints true to size, and how to correct it."`
 	Version        showVersion    `cmd:"" help:"Print the version."`
 	Licences       showLicences   `cmd:"" help:"Print the licences of what the program is built with."`
