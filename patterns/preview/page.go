@@ -2,6 +2,7 @@ package preview
 
 import (
 	"image"
+	"image/draw"
 	"math"
 
 	"understructure/geometry/plane"
@@ -32,16 +33,22 @@ var tint = drawing.Colour{R: 0xcf, G: 0xe6, B: 0xdf}
 // Part is a picture of what lies in a box on a page, at a number of pixels in a millimetre, as it is
 // printed; only the piece of the picked ID, "" for none, is tinted. Its cost is that of the box, not of the page.
 func Part(p sheet.Page, box drawing.Box, pxPerMM float64, picked string) image.Image {
-	c := newCanvas(pixels(box.Width()*pxPerMM), pixels(box.Height()*pxPerMM), pxPerMM)
-	c.look(box.Lo)
+	w, h := pixels(box.Width()*pxPerMM), pixels(box.Height()*pxPerMM)
+	c := newCanvas(w+2*rim, h+2*rim, pxPerMM)
+	c.look(box.Lo.Sub(plane.Point{X: rim / pxPerMM, Y: rim / pxPerMM}))
 	for _, it := range p.Items {
 		if picked != "" && it.Piece.ID == picked {
 			c.tint(it)
 		}
 	}
 	p.Draw(c)
-	return c.gg.Image()
+	part := image.NewRGBA(image.Rect(0, 0, w, h))
+	draw.Draw(part, part.Rect, c.gg.Image(), image.Pt(rim, rim), draw.Src)
+	return part
 }
+
+// rim is drawn round a part and cut off, in pixels: what lies left of a picture darkens its first column.
+const rim = 2
 
 func (c *canvas) tint(it sheet.Item) {
 	c.Fill(seen(it, it.Piece.CutLine(), it.Clip), tint)

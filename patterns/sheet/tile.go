@@ -97,15 +97,7 @@ func unturned(b drawing.Box, quarter bool) drawing.Box {
 	return drawing.Empty().Round(unturnedPoint(b.Lo, quarter), unturnedPoint(b.Hi, quarter))
 }
 
-// division finds how many tiles a piece needs, and whether fewer when it is turned by a quarter.
-func division(pc piece.Piece, f drawing.Box) (quarter bool, rows, columns int) {
-	rows, columns = divided(pc, false, f)
-	if r, c := divided(pc, true, f); r*c < rows*columns {
-		return true, r, c
-	}
-	return false, rows, columns
-}
-
+// divided is how many rows and columns of tiles hold a piece.
 func divided(pc piece.Piece, quarter bool, f drawing.Box) (rows, columns int) {
 	b := footprint(Item{Piece: pc, Turned: quarter})
 	return needed(b.Height(), f.Height()), needed(b.Width(), f.Width())
@@ -127,25 +119,28 @@ func fits(pc piece.Piece, quarter bool, f drawing.Box) bool {
 // sliver is the least that a tile should show of a piece, mm.
 const sliver = 2.0
 
-// cut divides a piece so that as few tiles as can be have anything on them, and as few of these a sliver: all
-// of a size, or full ones from either side and a smaller one at the other.
+// cut divides a piece so that as few tiles as can be have anything on them, and as few of these a sliver; upright
+// where it is no worse.
 func cut(pc piece.Piece, f drawing.Box) cuts {
-	quarter, rows, columns := division(pc, f)
-	as := laidDown(pc, quarter)
 	var best cuts
 	worst := math.MaxInt
-	for _, x := range places(as.box.Lo.X, as.box.Hi.X, f.Width(), columns) {
-		for _, y := range places(as.box.Lo.Y, as.box.Hi.Y, f.Height(), rows) {
-			c := cuts{as: as, x: x, y: y}
-			if bad := c.count(); bad < worst {
-				best, worst = c, bad
+	for _, quarter := range []bool{false, true} {
+		as := laidDown(pc, quarter)
+		rows, columns := divided(pc, quarter, f)
+		for _, x := range places(as.box.Lo.X, as.box.Hi.X, f.Width(), columns) {
+			for _, y := range places(as.box.Lo.Y, as.box.Hi.Y, f.Height(), rows) {
+				c := cuts{as: as, x: x, y: y}
+				if bad := c.count(); bad < worst {
+					best, worst = c, bad
+				}
 			}
 		}
 	}
 	return best
 }
 
-// places are the ways to cut a length into n stretches that fit on paper with their overlaps.
+// places are the ways to cut a length into n stretches that fit on paper with their overlaps: full ones from its beginning and what
+// is left over at its end, where it shares a page with something else; the other way round; and some between.
 func places(lo, hi, paper float64, n int) [][]float64 {
 	room := func(k int) float64 { // for the core of stretch k
 		r := paper
@@ -161,18 +156,19 @@ func places(lo, hi, paper float64, n int) [][]float64 {
 	for k := range n {
 		total += room(k)
 	}
-	even, first, last := []float64{lo}, []float64{lo}, []float64{lo}
-	at := 0.0
-	for k := range n - 1 {
-		at += room(k)
-		even = append(even, lo+at*(hi-lo)/total)
-		first = append(first, lo+at)
-		last = append(last, hi-total+at)
-	}
 	if n == 1 {
 		return [][]float64{{lo, hi}}
 	}
-	return [][]float64{append(even, hi), append(first, hi), append(last, hi)}
+	var all [][]float64
+	for _, back := range []float64{0, 1, 0.5, 0.25, 0.75} {
+		cuts, at := []float64{lo}, lo-back*(total-(hi-lo))
+		for k := range n - 1 {
+			at += room(k)
+			cuts = append(cuts, at)
+		}
+		all = append(all, append(cuts, hi))
+	}
+	return all
 }
 
 func (c *cuts) rows() int    { return len(c.y) - 1 }
