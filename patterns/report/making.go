@@ -12,21 +12,21 @@ import (
 	"understructure/patterns/plan"
 )
 
-// The height of a row of layers, the least and the most, and of the heading over it, in millimetres.
-const leastLayer, mostLayer, overLayers = 64.0, 74.0, 10.0
+// overLayers is the height of the heading over the layers, in millimetres.
+const overLayers = 10.0
 
 // making sets what the mount is made of, how it is built and how it is dressed. The materials go first where the page
 // has no room left for the layers.
-func (s *setter) making(p plan.Plan) {
-	room := s.y-s.frame.Lo.Y >= leastLayer+overLayers
+func (s *setter) making(p plan.Plan, h heights) {
+	room := s.y-s.frame.Lo.Y >= h.lowLayers+overLayers
 	if !room {
 		g := newGalley(2)
 		g.materials(p)
 		s.flow(g.strips, 2)
 	}
-	drawn := s.layers(p)
+	drawn := s.layers(p, h)
 	g := newGalley(2)
-	drawn += g.stack(p)
+	drawn += g.stack(p, h.stack)
 	if drawn < len(p.Layers) {
 		g.built(p)
 	}
@@ -39,10 +39,10 @@ func (s *setter) making(p plan.Plan) {
 
 // layers draws what is laid on the mount, apart and in order, somewhat smaller where it then still fits on the page, and
 // returns how many layers that are.
-func (s *setter) layers(p plan.Plan) int {
-	high := mostLayer
-	if free := s.y - s.frame.Lo.Y - overLayers; free >= leastLayer {
-		high = min(free, mostLayer)
+func (s *setter) layers(p plan.Plan, h heights) int {
+	high := h.layers
+	if free := s.y - s.frame.Lo.Y - overLayers; free >= h.lowLayers {
+		high = min(free, h.layers)
 	}
 	g := newGalley(1)
 	all := elevation.LayersOf(p, g.width, high)
@@ -58,8 +58,7 @@ func (s *setter) layers(p plan.Plan) int {
 }
 
 // stack draws the slices apart, and returns how many they are.
-func (g *galley) stack(p plan.Plan) int {
-	const about = 104.0
+func (g *galley) stack(p plan.Plan, about float64) int {
 	s := elevation.StackOf(p, g.width, about)
 	if s.Count() > 0 {
 		g.heading("Slices, pole and pins, from the bottom up")
@@ -115,8 +114,8 @@ func (g *galley) standing(p plan.Plan) {
 	}
 	g.heading("Standing")
 	g.text("", fmt.Sprintf("Dressed, the mount weighs about %.1f kg and its centre of gravity lies %s mm above the floor. "+
-		"It does not tip on a plane of 10 degrees if the base reaches %s mm from the pole on every side, nor under a push of 13 %% of its weight at a height of 1.5 m if the base reaches %s mm. "+
-		"The base should therefore reach at least %s mm. This is a check of one's own work; it does not replace local rules.", t.MassKg, signed(t.CentreHeight), signed(t.TiltBase), signed(t.PushBase), signed(t.Base)))
+		"It does not tip on a plane of 10 degrees if the base reaches %s mm from the pole on every side, nor under a push of 13 %% of its weight at 1.5 m if it reaches %s mm: "+
+		"so it reaches at least %s mm. This is a check of one's own work, and does not replace local rules.", t.MassKg, signed(t.CentreHeight), signed(t.TiltBase), signed(t.PushBase), signed(t.Base)))
 	g.note("", t.Note)
 }
 

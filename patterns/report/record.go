@@ -20,12 +20,34 @@ func Record(w io.Writer, p plan.Plan) error {
 	return setRecord(p).book(m, m.Title).Write(w)
 }
 
-// setRecord sets first what is to be seen and how it fits, then how it was measured, then how it is made and dressed.
+// mostPages is how long a record is meant to be.
+const mostPages = 4
+
+// heights are those that drawings may have, in millimetres of paper.
+type heights struct{ views, layers, lowLayers, stack float64 }
+
+// roomy is how large drawings are; tight is for a record that would else be too long.
+var (
+	roomy = heights{views: 104, layers: 74, lowLayers: 64, stack: 104}
+	tight = heights{views: 80, layers: 62, lowLayers: 52, stack: 92}
+)
+
 func setRecord(p plan.Plan) *setter {
+	s := setRecordWith(p, roomy)
+	if len(s.pages) > mostPages {
+		if t := setRecordWith(p, tight); len(t.pages) <= mostPages {
+			return t
+		}
+	}
+	return s
+}
+
+// setRecordWith sets first what is to be seen and how it fits, then how it was measured, then how it is made and dressed.
+func setRecordWith(p plan.Plan, h heights) *setter {
 	s := newSetterIn(recordFrame)
 	wide, half := newGalley(1), newGalley(2)
 	wide.title(p)
-	wide.views(p)
+	wide.views(p, h.views)
 	wide.sections(p)
 	wide.fit(p.Levels)
 	s.flow(wide.strips, 1)
@@ -41,7 +63,7 @@ func setRecord(p plan.Plan) *setter {
 	half.skirt(p.Skirt)
 	half.standing(p)
 	s.flow(half.strips, 2)
-	s.making(p)
+	s.making(p, h)
 
 	wide, half = newGalley(1), newGalley(2)
 	wide.numbers(p.Pieces)
@@ -54,8 +76,7 @@ func setRecord(p plan.Plan) *setter {
 }
 
 // views draws the mount from the front, the side and the back.
-func (g *galley) views(p plan.Plan) {
-	const most = 104.0
+func (g *galley) views(p plan.Plan, most float64) {
 	v := elevation.ViewsOf(p, g.width, most)
 	if v.Height() == 0 {
 		return

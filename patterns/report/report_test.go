@@ -76,6 +76,37 @@ func TestRecordSaysWhatThePlanSays(t *testing.T) {
 	}
 }
 
+func TestTheRecordSaysHowSureTheFitIs(t *testing.T) {
+	p := plantest.Plan()
+	sd, ease := 8.4, 19.6
+	p.Levels[2].ClearanceSD, p.Levels[2].EaseForOnePercent = &sd, &ease
+	p.Doubt = plan.Doubt{ChanceAnywhere: 0.123, EaseForAll: 27.2, Remeasure: []plan.Remeasure{
+		{Key: "garment.bodice.hip_girth", ChanceAfter: 0.061}, {Key: "garment.bodice.waist_girth", Taken: true, ChanceAfter: 0.08}}}
+	p.Drawn["garment.bodice.hip_girth"] = plan.Value{Value: 930, Spread: 21.4, Source: "women of the same waist, ANSUR II (2012)"}
+	got := text(t, record(t, p))
+	for _, want := range []string{"862 18 8 under 0.1 % 20", "at one level or more is 12.3 %. An ease of 27 mm", "1 garment, hip girth, for the first time: 6.1 %", "2 garment, waist girth, again: 8.0 %", "garment hip girth 930 ± 21.4 1"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("the record does not say %q", want)
+		}
+	}
+}
+
+func TestTheRecordSaysWhatMaterialsAreWorth(t *testing.T) {
+	p := plantest.Plan()
+	two, cost := 2.0, 61.5
+	p.Materials = append(p.Materials, plan.Material{Name: "plank", Quantity: 1.62, Unit: "offcuts", Note: "told elsewhere", WithWaste: &two, MassKg: 2.016, Cost: &cost, Currency: "EUR", Asks: "inert; tested"},
+		plan.Material{Name: "rod", Quantity: 1, Unit: "m", Note: "in one length", Asks: "tested"})
+	got := text(t, record(t, p))
+	for _, want := range []string{"kg cost EUR see", "plank 1.62 2 offcuts 2.016 61.50 c d", "rod 1 – m – – e d", "c: inert; d: tested; e: in one length"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("the record does not say %q in: %s", want, got)
+		}
+	}
+	if strings.Contains(got, "told elsewhere") {
+		t.Error("how a material was laid is told twice in: " + got)
+	}
+}
+
 func TestStrainIsSpelledOut(t *testing.T) {
 	p := plantest.Plan()
 	strain, sure := -12.0, 0.9996

@@ -17,11 +17,12 @@ func (g *galley) materials(p plan.Plan) {
 	g.heading("Materials")
 	var rows [][]cell
 	var said legend
+	money := currency(p.Materials)
 	for _, m := range p.Materials {
 		rows = append(rows, []cell{{text: m.Name}, {text: quantity(m.Quantity)}, {text: optional(m.WithWaste)}, {text: m.Unit}, {text: optional(weighed(m.MassKg))},
-			{text: cost(m)}, {text: said.letters(of(m)...)}})
+			{text: cost(m, money)}, {text: said.letters(of(m)...)}})
 	}
-	g.table(filled([]column{{"what", 38, false}, {"net", 10, true}, {"with waste", 10, true}, {"", 10, false}, {"kg", 9, true}, {"cost", 15, true}, {"see", 11, false}}, rows))
+	g.table(filled([]column{{"what", 36, false}, {"net", 12, true}, {"with waste", 12, true}, {"", 13, false}, {"kg", 12, true}, {"cost " + money, 13, true}, {"see", 13, false}}, rows))
 	if text := said.text(); text != "" {
 		g.note("", text)
 	}
@@ -39,11 +40,31 @@ func of(m plan.Material) []string {
 	return all
 }
 
-func cost(m plan.Material) string {
+// currency is that of all costs; "" where there is none, or more than one.
+func currency(all []plan.Material) string {
+	money := ""
+	for _, m := range all {
+		switch {
+		case m.Cost == nil || m.Currency == money:
+		case money == "":
+			money = m.Currency
+		default:
+			return ""
+		}
+	}
+	return money
+}
+
+// cost names its currency where the head of the column does not.
+func cost(m plan.Material, money string) string {
 	if m.Cost == nil {
 		return dash
 	}
-	return strings.TrimSpace(fmt.Sprintf("%.2f %s", *m.Cost, m.Currency))
+	text := fmt.Sprintf("%.2f", *m.Cost)
+	if m.Currency != money {
+		text += " " + m.Currency
+	}
+	return text
 }
 
 func weighed(kg float64) *float64 {

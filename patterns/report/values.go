@@ -36,6 +36,9 @@ func listed(values map[string]plan.Value, how string) []value {
 	for key, v := range values {
 		n := name(key)
 		l := value{named: n, number: n.number(v.Value), how: how, source: v.Source}
+		if v.Spread > 0 {
+			l.number += " ± " + n.number(v.Spread)
+		}
 		if v.Text != "" {
 			l.number = strings.NewReplacer("true", "yes", "false", "no").Replace(v.Text)
 		}
