@@ -124,6 +124,45 @@ func TestReadingsTakenTwice(t *testing.T) {
 	}
 }
 
+// A tape that slips 2 mm where the girth changes by 2 mm a millimetre errs by 4 mm beside its own 3 (Pythagoras); what slips
+// where it does not change, and a slope, do not.
+func TestATapeSlips(t *testing.T) {
+	slip := 2.0
+	j, _ := mounted(t, "demo-1872-bodice", func(r *record.Record) { exact(r); r.Mount.HeightError = &slip })
+	for _, c := range []struct {
+		s    torso.Sensitivity
+		want float64
+	}{
+		{torso.Sensitivity{Key: measure.HighHipGirth, Taken: true, Value: 800, Steep: -2}, 5},
+		{torso.Sensitivity{Key: measure.WaistGirth, Taken: true, Value: 620}, 3},
+		{torso.Sensitivity{Key: measure.ShoulderSlope, Taken: true, Value: 28}, 2},
+	} {
+		if got := j.told("garment.bodice.", c.s, nil).Known; math.Abs(got.SD-c.want) > 1e-9 || math.Abs(got.Once-c.want) > 1e-9 {
+			t.Errorf("%s errs by %+v, want %g", c.s.Key, got, c.want)
+		}
+	}
+}
+
+// What a level costs where the figure is steeper on one side agrees with 200 000 heights drawn (seeded): the mean, and with the
+// straight line through both the spread.
+func TestAFullestLevelIsMissedEitherWay(t *testing.T) {
+	const n, σ = 200000, 3.0
+	for _, slope := range []torso.Slope{{Above: -1.25}, {Above: 1, Below: -2}, {Above: 0.7, Below: 0.7}} {
+		g := rand.New(rand.NewPCG(5, 5))
+		var lost []float64
+		for range n {
+			z := σ * g.NormFloat64()
+			lost = append(lost, z*map[bool]float64{true: slope.Above, false: slope.Below}[z > 0])
+		}
+		mean, sd, _ := moments(lost)
+		s := turning([]torso.Slope{slope}, []float64{σ * σ}, []float64{1})[0]
+		said := math.Hypot(s.Known.SD, σ*(slope.Above+slope.Below)/2)
+		if math.Abs(s.Known.Off-mean) > 4*sd/math.Sqrt(n) || math.Abs(said-sd) > 0.01*sd {
+			t.Errorf("%+v: %.3f ± %.3f, drawn %.3f ± %.3f", slope, s.Known.Off, said, mean, sd)
+		}
+	}
+}
+
 // What was not taken errs by the spread of people: 51 mm at a woman's hip (ANSUR II, Gordon et al., NATICK/TR-15/007, 2014; derived).
 func TestWhatWasNotTakenIsInDoubt(t *testing.T) {
 	_, p := mounted(t, "demo-three-values", nil)

@@ -176,6 +176,17 @@ func TestEaseKeepsTheChance(t *testing.T) {
 	}
 }
 
+// Where readings say that the truth is larger than what was kept, so much less ease is needed; where smaller, more.
+func TestEaseKnowsOfReadingsBesideThoseKept(t *testing.T) {
+	for _, sign := range []float64{1, -1} {
+		d := Doubt{[]float64{0}, []Source{{Taken: true, Known: Read(600, 3, 600, 608), Effect: []float64{sign}}}}
+		d.Clearance[0] = d.EaseFor(0, 0.01)
+		near(t, "ease", d.Clearance[0], 2.3263478740*d.SD(0)-sign*4, 1e-6)
+		near(t, "chance", d.Chance(0), 0.01, 1e-9)
+		near(t, "ease for all", d.EaseForAll(0.01), d.Clearance[0], 0.01)
+	}
+}
+
 func BenchmarkDoubt(b *testing.B) {
 	d := drawn(3)
 	for b.Loop() {
