@@ -17,17 +17,30 @@ type conditionSheet struct {
 
 // Run writes the sheet.
 func (v conditionSheet) Run(s surroundings) error {
-	subject := condition.Blank(measure.Wearer(v.Wearer))
-	if v.Record != "" {
-		r, err := record.Load(v.Record)
-		if err != nil {
-			return err
-		}
-		p, err := s.shape(s.ctx, r)
-		if err != nil {
-			return err
-		}
-		subject = condition.Of(p)
+	subject, err := v.subject(s)
+	if err != nil {
+		return err
 	}
 	return keep.File(v.To, func(w io.Writer) error { return condition.Write(w, subject) })
+}
+
+// subject is the garment of the record. One of which too little was taken for a figure has a blank outline.
+func (v conditionSheet) subject(s surroundings) (condition.Subject, error) {
+	blank := condition.Blank(measure.Wearer(v.Wearer))
+	if v.Record == "" {
+		return blank, nil
+	}
+	r, err := record.LoadDraft(v.Record)
+	if err != nil {
+		return blank, err
+	}
+	if v.Wearer == "" {
+		blank = condition.Blank(r.Object.Wearer)
+	}
+	blank.Number, blank.Title = r.Object.Number, r.Object.Title
+	if r, err = record.Load(v.Record); err != nil {
+		return blank, nil // it is a draft
+	}
+	p, err := s.shape(s.ctx, r)
+	return condition.Of(p), err
 }

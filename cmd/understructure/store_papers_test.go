@@ -1,6 +1,7 @@
 package main
 
 import (
+	"os"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -8,11 +9,16 @@ import (
 	"understructure/patterns/judge"
 )
 
-// Both papers are two pages of A4, with the words in them that a reader looks for; the condition sheet needs no record.
+// Both papers are two pages of A4, with the words in them that a reader looks for; the condition sheet needs no record, or one in which nothing is measured yet.
 func TestThePapersForTheStoreRoom(t *testing.T) {
+	draft := filepath.Join(t.TempDir(), "draft.json")
+	if err := os.WriteFile(draft, []byte(`{"understructure": 1, "unit": "cm", "object": {"number": "1", "title": "not measured yet", "wearer": "man"}}`), 0o600); err != nil {
+		t.Fatal(err)
+	}
 	for _, c := range []struct{ args, says string }{
 		{"condition", "Condition of a garment"},
 		{"condition --wearer child", "object number"},
+		{"condition " + draft, "not measured yet"},
 		{"condition " + demo, "Day dress in two pieces"},
 		{"storage " + demo, "Fastened and lying flat"},
 	} {

@@ -21,7 +21,7 @@ type Packed struct {
 // Into packs a garment into a box by its length and breadth inside, with the fewest folds; the height follows. The error
 // says what is too narrow or too short.
 func (f Flat) Into(length, breadth float64, c Cloth) (Packed, error) {
-	p := Packed{Length: length, Breadth: breadth, SleevesOn: f.Sleeve != nil && f.Breadth > breadth-2*Bed}
+	p := Packed{Length: length, Breadth: breadth, SleevesOn: f.Sleeve != nil && f.Breadth > breadth-2*Bed+exact}
 	var err error
 	if p.Across, err = FoldInto(f.Length, length-2*Bed); err != nil {
 		return p, err

@@ -8,6 +8,9 @@ import (
 // Sets is how many sets of fold places there are; a garment is folded by another set each time.
 const Sets = 3
 
+// exact is how far a length may be longer than its room but for the last digits, mm.
+const exact = 1e-6
+
 // Folding is a length folded to and fro. It is divided into Sets×Folds+1 parts of equal length: the first set of folds
 // lies at the marks 1, 4, 7 and so on, the second at 2, 5, 8, the third at 3, 6, 9. So no two sets share a place, each
 // is a third of the pitch from the next, and no stretch between two folds is longer than Pitch.
@@ -21,11 +24,10 @@ func FoldInto(length, room float64) (Folding, error) {
 	if !(room > 0 && length >= 0 && length/room < 1000) {
 		return Folding{}, fmt.Errorf("rest: a length of %g mm into %g mm: want a room above 0 and at most a thousandth of the length", length, room)
 	}
-	if length <= room {
+	if length <= room+exact {
 		return Folding{Length: length}, nil
 	}
-	const whole = 1e-9 // a length that is a number of rooms but for the last digit
-	return Folding{Length: length, Folds: int(math.Ceil(length/room - 1.0/Sets - whole))}, nil
+	return Folding{Length: length, Folds: int(math.Ceil((length-exact)/room - 1.0/Sets))}, nil
 }
 
 // Pitch is the longest stretch between two folds, or between a fold and an end.
@@ -66,7 +68,7 @@ type TurnedIn struct {
 // TurnInto turns the sides of a garment in, trunk being the breadth that is not folded. The error says by how much the
 // room is too narrow.
 func TurnInto(breadth, trunk, room float64) (TurnedIn, error) {
-	if breadth <= room {
+	if breadth <= room+exact {
 		return TurnedIn{}, nil
 	}
 	if !(room > trunk) {
@@ -78,6 +80,6 @@ func TurnInto(breadth, trunk, room float64) (TurnedIn, error) {
 		t.At[i] = room/2 - float64(i)*step
 	}
 	last := t.At[Sets-1]
-	t.Folds = int(math.Ceil((breadth/2-last)/(last+room/2) - 1e-9))
+	t.Folds = int(math.Ceil((breadth/2 - last - exact) / (last + room/2)))
 	return t, nil
 }

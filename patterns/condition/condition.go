@@ -19,17 +19,18 @@ import (
 type Subject struct {
 	Number, Title string
 	Garment       rest.Garment // whose outline is drawn
+	Invented      bool         // the outline is nobody's, and only there to point at
 }
 
 // Of is the garment of a plan.
 func Of(p plan.Plan) Subject {
-	return Subject{p.Object.Number, p.Object.Title, p.Garment()}
+	return Subject{Number: p.Object.Number, Title: p.Object.Title, Garment: p.Garment()}
 }
 
 // Blank is a garment of which nothing is known but for whom it was made: a dress for a woman and for whom it is not known, a coat
 // for a man, a frock for a child. The outline is only there to point at; its measurements are invented.
 func Blank(w measure.Wearer) Subject {
-	return Subject{Garment: rest.Garment{Bodice: bodice(usual[w]), Skirt: skirt(usual[w]), Sleeve: sleeve(usual[w])}}
+	return Subject{Garment: rest.Garment{Bodice: bodice(usual[w]), Skirt: skirt(usual[w]), Sleeve: sleeve(usual[w])}, Invented: true}
 }
 
 // figure is what a blank outline is drawn from, millimetres: girths of bust and waist, lengths of back, skirt and sleeve, and the hem.

@@ -68,8 +68,11 @@ func (p pages) outlines(c drawing.Canvas, y float64) float64 {
 		p.draw(c, v.ring, v.front, plane.Point{X: x, Y: y - 4})
 	}
 	y -= h + label + 12
-	return leaf.Lines(c, fmt.Sprintf("F C4 is square C4 in front, B C4 behind; FI and BI inside, on the lining. A square is %.0f mm of the garment as it lies flat (1 : %.0f). The outline is drawn from measurements; trimming is not shown.",
-		p.cell, p.scale), leaf.Small, leaf.Left, leaf.Right, y)
+	of := fmt.Sprintf("A square is %.0f mm of the garment as it lies flat (1 : %.0f). The outline is drawn from measurements; trimming is not shown.", p.cell, p.scale)
+	if p.Invented {
+		of = "The outline is only there to point at: draw in what is different."
+	}
+	return leaf.Lines(c, "F C4 is square C4 in front, B C4 behind; FI and BI inside, on the lining. "+of, leaf.Small, leaf.Left, leaf.Right, y)
 }
 
 // terms sets the words for damage in two columns.

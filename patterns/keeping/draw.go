@@ -3,6 +3,7 @@ package keeping
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"understructure/geometry/plane"
 	"understructure/geometry/rest"
@@ -117,16 +118,16 @@ func (s *sheet) fromAbove(c drawing.Canvas, corner plane.Point, scale float64) d
 		}
 	}
 	s.sleevesIn(c, box, scale)
-	for k := range p.Across.Places(0) {
-		y := low
-		if k%2 == 0 {
-			y += p.Across.Pitch() / scale
+	for end := range min(2, p.Across.Folds) { // the first, third and so on at the upper end
+		y := low + float64(1-end)*p.Across.Pitch()/scale
+		c.Line([]plane.Point{{X: box.Centre().X - half/scale, Y: y}, {X: box.Centre().X + half/scale, Y: y}}, false, pens[0])
+		var here []string
+		for k := end; k < p.Across.Folds; k += 2 {
+			here = append(here, fmt.Sprintf("%s%d", names[0], k+1))
 		}
-		w := leaf.Word(fmt.Sprintf("A%d", k+1), leaf.Small, box.Hi.X+1.2, y-0.8)
+		w := leaf.Word(strings.Join(here, " "), leaf.Small, box.Hi.X+1.2, y-0.8)
 		w.Bold = true
-		c.Word(w)
-		l := []plane.Point{{X: box.Centre().X - half/scale, Y: y}, {X: box.Centre().X + half/scale, Y: y}}
-		c.Line(l, false, pens[0])
+		c.Word(w.Fit(leaf.Right + 3 - w.At.X))
 	}
 	if p.Sides.Folds > 0 {
 		for _, x := range []float64{-half, half} {
