@@ -29,6 +29,9 @@ func (m *Mount) turnOut() {
 		}
 		means := make([]space.Point, len(tight))
 		inBlocks(len(tight), func(k int) { means[k] = around(m.Normals, tight[k][0], tight[k][1]) })
+		if m.still(tight, means) {
+			return
+		}
 		inBlocks(len(tight), func(k int) {
 			i, j := tight[k][0], tight[k][1]
 			n, t := means[k], m.Thickness[i][j]
@@ -37,6 +40,19 @@ func (m *Mount) turnOut() {
 		})
 		cells = m.touching(tight)
 	}
+}
+
+// still reports whether no direction would turn by more than a hair: at the steps of a core, where cells lose
+// their area whatever is done, directions come to rest long before mostTurns. Each turn being
+// less than nine tenths of the one before, all the turns left out move nothing by a hundredth of a millimetre.
+func (m *Mount) still(points [][2]int, directions []space.Point) bool {
+	const hair = 2e-5 // radians
+	for k, p := range points {
+		if directions[k].Sub(m.Normals[p[0]][p[1]]).Norm() > hair {
+			return false
+		}
+	}
+	return true
 }
 
 // inBlocks does small work for every number below n on all processors, some hundred numbers at a time.
