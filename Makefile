@@ -64,12 +64,17 @@ out/reference/cairo: testdata/reference/cairo.c
 out/reference/cgal: testdata/reference/cgal.cpp
 	nice g++ -O2 -DCGAL_EIGEN3_ENABLED -I/usr/include/eigen3 -o $@ $< -lgmp -lmpfr
 
-# go test fuzzes one target at a time.
+# go test fuzzes one target at a time. What earlier runs found of interest is where they begin, and is kept.
+FUZZTIME ?= 30s
+CORPUS := testdata/fuzz/corpus.tar.xz
+
 fuzz:
+	@mkdir -p "$$(go env GOCACHE)/fuzz" && tar -xJf $(CORPUS) -C "$$(go env GOCACHE)/fuzz"
 	@grep -rhoE --include='*_test.go' '^func Fuzz[A-Za-z0-9_]+' . | sed 's/func //' | sort -u | while read -r target; do \
 		for folder in $$(grep -rlE --include='*_test.go' "^func $$target\(" . | xargs -n1 dirname | sort -u); do \
-			echo "$$folder $$target"; go test -run '^$$' -fuzz "^$$target$$" -fuzztime 30s "$$folder" || exit 1; \
+			echo "$$folder $$target"; go test -run '^$$' -fuzz "^$$target$$" -fuzztime $(FUZZTIME) "$$folder" || exit 1; \
 		done; done
+	@tar --sort=name --owner=0 --group=0 --numeric-owner --mtime=@0 -cJf $(CORPUS) -C "$$(go env GOCACHE)/fuzz" understructure
 
 # The usual tests do the same a few times.
 kills:
