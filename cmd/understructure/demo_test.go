@@ -20,7 +20,7 @@ import (
 // truly runs the program as it is shipped.
 func truly(args ...string) (code int, out, errors string) {
 	var o, e bytes.Buffer
-	code = run(args, surroundings{context.Background(), &o, &e, func(string, float64) {}, pipeline.Run, pipeline.Shape})
+	code = run(args, surroundings{context.Background(), &o, &e, func(string, float64) {}, pipeline.Whole, pipeline.Shape})
 	return code, o.String(), e.String()
 }
 
@@ -83,7 +83,7 @@ func complete(t *testing.T, dir string, text []byte) {
 	if len(p.Pieces) == 0 || p.Strains() {
 		t.Errorf("%d pieces, strains: %v", len(p.Pieces), p.Strains())
 	}
-	names := []string{"templates.pdf", "record.pdf", "materials.csv", "mount.stl", "mount.obj"}
+	names := []string{"templates.pdf", "record.pdf", "cutting.pdf", "materials.csv", "storage.pdf", "condition.pdf", "mount.stl", "mount.obj"}
 	for _, pc := range p.Pieces {
 		names = append(names, "svg/"+pc.ID+".svg", "dxf/"+pc.ID+".dxf")
 	}

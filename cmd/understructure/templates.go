@@ -22,7 +22,7 @@ type templates struct {
 
 // Help is shown by --help.
 func (templates) Help() string {
-	return "Writes plan.json, templates.pdf, record.pdf, materials.csv, svg and dxf (one piece a file), and the mount and what holds the skirt as bodies: both in mount.obj, each in mount.stl and skirt-support.stl.\n\n" +
+	return "Writes plan.json, templates.pdf, cutting.pdf, record.pdf, materials.csv, storage.pdf, condition.pdf, svg and dxf (one piece a file), and the mount and what holds the skirt as bodies: both in mount.obj, each in mount.stl and skirt-support.stl.\n\n" +
 		"One record goes into DIR itself. Several, or a folder of them, go into DIR/NAME each, where NAME is the name of the record's file; " +
 		"one that fails does not stop the others, and a table says what became of each.\n\n" +
 		"Templates are written even where the garment would strain, and that is said: they may show where to squeeze or cut the form. " +
