@@ -11,7 +11,7 @@ import (
 )
 
 // Views are the three elevations of a mount, dressed: front, side and back beside each other, to one scale. Where the garment has a
-// skirt they stand on the floor, with what holds the skirt and the pole.
+// skirt they stand on the floor, with what holds the skirt.
 type Views struct {
 	plan   plan.Plan
 	bodies []body
