@@ -137,8 +137,9 @@ func mount(r record.Record) []Field {
 	fields = append(fields, waddings(r)...)
 	fields = append(fields, choice("mount.cover.thickness", "cover thickness", "materials", "Of the smooth jersey or silk that goes over everything; 0 is no cover.",
 		record.CoverLimit, at(func(r *record.Record) **float64 { return &r.Mount.Cover })))
+	fields = append(fields, rolls(r)...)
 	if r.Mount.Build == "slices" {
-		return append(fields, planks()...)
+		fields = append(fields, planks()...)
 	}
-	return fields
+	return append(fields, prices()...)
 }

@@ -19,6 +19,7 @@ const (
 	Slope       // degrees
 	Mass        // kilograms
 	Count       // whole things, such as steels
+	Price       // in the record's currency
 )
 
 // errNumber says how a reading may be written.
@@ -31,7 +32,7 @@ func (k Kind) Word(u string) string {
 		return "°"
 	case Mass:
 		return "kg"
-	case Count:
+	case Count, Price:
 		return ""
 	}
 	return u
@@ -79,7 +80,7 @@ func (k Kind) Format(v float64, u string) string {
 	}
 	digits := 1
 	switch k {
-	case Mass:
+	case Mass, Price:
 		digits = 2
 	case Count:
 		digits = 0

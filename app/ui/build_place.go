@@ -18,6 +18,7 @@ type buildPlace struct {
 	choices []*choice
 	ease    *easeChoice
 	paper   *paper
+	stock   *stock
 	look    *control.Switch // at the figure or at the pieces
 	pieces  *pieces
 	figure  fyne.CanvasObject
@@ -27,7 +28,7 @@ type buildPlace struct {
 
 func newBuildPlace(w *Window) *buildPlace {
 	d := w.doc
-	b := &buildPlace{doc: d, ease: newEaseChoice(d), paper: newPaper(d), pieces: newPieces(w), figure: w.figure.box}
+	b := &buildPlace{doc: d, ease: newEaseChoice(d), paper: newPaper(d), stock: newStock(w), pieces: newPieces(w), figure: w.figure.box}
 	b.values = newValues(d, b.ease.fields)
 	b.ease.then = b.show
 	b.choices = []*choice{
@@ -58,6 +59,7 @@ func (b *buildPlace) show() {
 		c.show(r, said.words[c.path])
 	}
 	b.paper.show(r, said.words["mount.paper"])
+	b.stock.show(r)
 	if b.onPieces() {
 		b.pieces.show()
 	}
@@ -84,5 +86,6 @@ func (b *buildPlace) choose() fyne.CanvasObject {
 	}
 	box.Add(b.ease.row)
 	box.Add(b.paper.box)
+	box.Add(b.stock.box)
 	return box
 }

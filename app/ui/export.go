@@ -107,7 +107,7 @@ func (w *Window) ended(e *errand, err error, then func()) {
 func stageWords() map[string]string {
 	return map[string]string{
 		"figure": lang.L("Drawing the figure"), "mount": lang.L("Building the mount"), "pieces": lang.L("Laying the pieces flat"),
-		"fit": lang.L("Checking the fit"), "done": lang.L("Computed"),
+		"fit": lang.L("Checking the fit"), "cutting": lang.L("Laying the pieces on planks and rolls"), "done": lang.L("Computed"),
 		"pages": lang.L("Laying out the pages"), "writing": lang.L("Writing the files"),
 	}
 }

@@ -37,6 +37,7 @@ type Options struct {
 	Demos             []Demo                                   // at least one
 	Figure            func(record.Record) (torso.Torso, error) // the garment's figure alone; nil: it cannot be shaped by hand
 	Export            func(ctx context.Context, r record.Record, folder string, progress Progress) error
+	Lay               Lay // nil: how well planks and rolls are used is not said
 }
 
 // errNoFigure is why nothing can be shaped by hand in a window that was given no Figure.

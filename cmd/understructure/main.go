@@ -69,7 +69,7 @@ func (e exit) Error() string { return e.message }
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	context.AfterFunc(ctx, stop) // whoever interrupts a second time does not want to wait
-	os.Exit(run(os.Args[1:], surroundings{ctx, os.Stdout, os.Stderr, progressOn(os.Stderr), pipeline.Run, pipeline.Shape}))
+	os.Exit(run(os.Args[1:], surroundings{ctx, os.Stdout, os.Stderr, progressOn(os.Stderr), pipeline.Whole, pipeline.Shape}))
 }
 
 // run does what the arguments say and returns the exit code.

@@ -47,6 +47,7 @@ func openWindow(path string) error {
 		Demos:  demos,
 		Figure: pipeline.Figure,
 		Export: export,
+		Lay:    pipeline.Lay,
 	})
 	if err != nil {
 		return err

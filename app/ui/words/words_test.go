@@ -148,7 +148,7 @@ func named() []string {
 			out = append(out, f.Label, f.Where, f.Group)
 		}
 	}
-	for _, t := range append(document.ObjectTexts(), document.FormText()) {
+	for _, t := range slices.Concat(document.ObjectTexts(), document.StockTexts(), []document.Text{document.FormText()}) {
 		out = append(out, t.Label)
 	}
 	for _, list := range [][]string{sides, record.Builds, record.Steps, record.Strengths, record.Wearers, record.SidesOf, record.Faults, record.Wheres, record.Views,
