@@ -79,9 +79,12 @@ func TestTheMountRecordOfEveryDemonstration(t *testing.T) {
 				t.Errorf("%s: the record does not say %q", name, w)
 			}
 		}
-		foot := fmt.Sprintf("Mount record – %s", strings.TrimSpace(p.Object.Number+" "+p.Object.Title))
-		if n := strings.Count(strings.ReplaceAll(words, foot, ""), "…"); n > strings.Count(words, "page ") {
-			t.Errorf("%s: %d words are cut short", name, n)
+		allowed := 0 // only the foot line of a page may shorten a name that is longer than it
+		if foot := "Mount record – " + p.Object.Number + " " + p.Object.Title; !strings.Contains(words, foot) {
+			allowed = strings.Count(words, foot[:60])
+		}
+		if n := strings.Count(words, "…"); n > allowed {
+			t.Errorf("%s: %d words are cut short, %d may be", name, n, allowed)
 		}
 	}
 }

@@ -67,7 +67,7 @@ func (s *setter) values(p plan.Plan) {
 	if len(rows) > 0 {
 		s.section("Other measurements and settings, millimetres", 20)
 		g := newGalley(3)
-		g.table([]column{{"measure", 32, false}, {"value", 17, true}, {"source", 9, true}}, rows)
+		g.table([]column{{"measure", 30, false}, {"value", 16.5, true}, {"source", 10, true}}, rows)
 		s.flow(g.strips, 3)
 	}
 	g := newGalley(2)
