@@ -155,13 +155,15 @@ func inSequence(p plan.Plan, pages []Page) {
 		}
 		return inOrder(numbers)(a.Items[0], b.Items[0])
 	})
-	for k := range pages {
-		pages[k].Title.Piece, pages[k].Title.Material = contents(p, numbers, pages[k])
-		for _, it := range pages[k].Items {
+	for k, pg := range pages {
+		for _, it := range pg.Items {
 			if it.Tile != nil {
 				it.Tile.Grid.Pages[it.Tile.Row][it.Tile.Column] = k + 1
 			}
 		}
+	}
+	for k, pg := range pages {
+		pages[k].Title.Piece, pages[k].Title.Material = contents(p, numbers, pg)
 	}
 }
 

@@ -167,10 +167,16 @@ func TestEmptyTilesAreLeftOut(t *testing.T) {
 	}
 	frame := piece.Piece{ID: "frame", Outline: square(0, 1200), Holes: []plane.Ring{square(50, 1150).Reverse()}}
 	var tiles []sheet.Item
-	for _, pg := range laid(t, plan.Plan{Pieces: []piece.Piece{frame}}, "A4") {
+	pages := laid(t, plan.Plan{Pieces: []piece.Piece{frame}}, "A4")
+	for _, pg := range pages {
 		tiles = append(tiles, pg.Items...)
 	}
 	grid := tiles[0].Tile.Grid
+	for i, pg := range pages {
+		if want := fmt.Sprintf("of %d", len(tiles)); len(pg.Items) == 1 && len(pg.Panels) == 0 && !strings.HasSuffix(pg.Title.Piece, want) {
+			t.Errorf("page %d has the title %q, want tiles %q", i+1, pg.Title.Piece, want)
+		}
+	}
 	if want := 2*grid.Rows + 2*grid.Columns - 4; len(tiles) != want || grid.Count() != want {
 		t.Errorf("%d tiles of %d × %d, %d counted; want the %d of the border", len(tiles), grid.Rows, grid.Columns, grid.Count(), want)
 	}
@@ -178,6 +184,25 @@ func TestEmptyTilesAreLeftOut(t *testing.T) {
 		var r plantest.Recorder
 		if it.Draw(&r); r.Lines[0].Layer != drawing.Cut {
 			t.Errorf("tile %s has no cut line", it.Name())
+		}
+	}
+}
+
+// A nose that full tiles would leave a sliver of is kept whole by cutting elsewhere.
+func TestNoTileIsASliverWhereThatCanBeHelped(t *testing.T) {
+	const full = 179 - sheet.Overlap/2                     // on A4 from a millimetre left of a piece to the first seam
+	nosed := piece.Piece{ID: "nosed", Outline: plane.Ring{ // an arm that needs a second column, and a nose lower down
+		{}, {X: 160}, {X: 160, Y: 90}, {X: full, Y: 100}, {X: 160, Y: 110}, {X: 160, Y: 300}, {X: 300, Y: 300}, {X: 300, Y: 400}, {Y: 400},
+	}}
+	for _, pg := range laid(t, plan.Plan{Pieces: []piece.Piece{nosed}}, "A4") {
+		for _, it := range pg.Items {
+			box := drawing.Empty()
+			for _, run := range it.Tile.Core.Cut(it.Piece.Outline.Map(it.OnPage), true) {
+				box = box.Round(run...)
+			}
+			if w := math.Min(box.Width(), box.Height()); w < 2 {
+				t.Errorf("%s shows %.2f mm", it.Name(), w)
+			}
 		}
 	}
 }

@@ -116,8 +116,8 @@ func fits(pc piece.Piece, quarter bool, f drawing.Box) bool {
 	return rows*columns == 1
 }
 
-// sliver is the least that a tile should show of a piece, mm.
-const sliver = 2.0
+// The least that a tile should show of a piece, and what it had better show for it not to be mostly overlap, mm.
+const sliver, narrow = 2.0, 20.0
 
 // cut divides a piece so that as few tiles as can be have anything on them, and as few of these a sliver; upright
 // where it is no worse.
@@ -174,7 +174,8 @@ func places(lo, hi, paper float64, n int) [][]float64 {
 func (c *cuts) rows() int    { return len(c.y) - 1 }
 func (c *cuts) columns() int { return len(c.x) - 1 }
 
-// count finds the tiles that have anything on them, and returns a hundred for each and one more for a sliver.
+// count finds the tiles that have anything on them, and returns how bad that is: by their number, of those by the number of
+// slivers, and then of the narrow ones.
 func (c *cuts) count() (bad int) {
 	c.reach = make([][]bool, c.rows())
 	for r := range c.reach {
@@ -185,8 +186,12 @@ func (c *cuts) count() (bad int) {
 				continue
 			}
 			c.reach[r][k] = true
-			bad += 100
-			if b := drawing.Empty().Round(shown...); math.Min(b.Width(), b.Height()) < sliver {
+			bad += 1_000_000
+			b := drawing.Empty().Round(shown...)
+			switch least := math.Min(b.Width(), b.Height()); {
+			case least < sliver:
+				bad += 1000
+			case least < narrow:
 				bad++
 			}
 		}
