@@ -80,7 +80,7 @@ func lines(p piece.Piece, from float64, along string) []string {
 	}
 	var out []string
 	for _, label := range labels {
-		words := strings.TrimSpace(label + ", lines along " + along)
+		words := strings.TrimPrefix(label+", lines along "+along, ", ") // some lines have no name
 		out = append(out, fmt.Sprintf("%s %s mm above one edge", words, strings.Join(at[label], ", ")))
 	}
 	return out
