@@ -61,7 +61,7 @@ func TestBatchMemory(t *testing.T) {
 		}
 	}
 	t.Logf("%.1f MB in use after %d records, %.1f MB after %d", float64(early)/1e6, n/3, float64(late)/1e6, n)
-	const working = 2 // mounts that may be in the making when it is looked
+	const working = 2      // mounts that may be in the making when it is looked
 	one := uint64(4 << 20) // bytes
 	if late > early+working*one {
 		t.Errorf("%d bytes in use after %d records, %d after %d", early, n/3, late, n)
