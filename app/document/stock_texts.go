@@ -13,7 +13,7 @@ import (
 // StockTexts lists the foam that a maker has beside the usual plank, a line for each kind, and the currency of prices.
 func StockTexts() []Text {
 	return []Text{
-		{"mount.planks", "other planks", "5 × 240 × 120 (2) @ 48.50; …", planksText, putPlanks},
+		{"mount.planks", "other planks", "5 × 240 × 120 (2); …", planksText, putPlanks},
 		{"mount.offcuts", "offcuts", "5 × 60 × 30; …", offcutsText, putOffcuts},
 		{"mount.prices.currency", "currency", "EUR", func(r record.Record) string { return r.Mount.Prices.Currency }, func(r *record.Record, s string) error {
 			r.Mount.Prices.Currency = s

@@ -77,7 +77,7 @@ func compute(ctx context.Context, r record.Record) (plan.Plan, error) {
 // export does what the verb templates does; computing counts for four fifths of the whole.
 func export(ctx context.Context, r record.Record, to string, progress ui.Progress) error {
 	const computing = 0.8
-	p, err := pipeline.Run(ctx, r, func(stage string, done float64) { progress(stage, computing*done) })
+	p, err := pipeline.Whole(ctx, r, func(stage string, done float64) { progress(stage, computing*done) })
 	if err != nil {
 		return err
 	}

@@ -26,11 +26,10 @@ const (
 )
 
 var (
-	edgePen  = drawing.Pen{Width: 0.35}
-	cutPen   = drawing.Pen{Width: 0.2}
-	finePen  = drawing.Pen{Width: 0.13, Colour: drawing.Grey}
-	dashPen  = drawing.Pen{Width: 0.13, Dash: []float64{1.5, 1}, Colour: drawing.Grey}
-	upLength = 0.18 // of the arrow on a piece, as part of its height
+	edgePen = drawing.Pen{Width: 0.35}
+	cutPen  = drawing.Pen{Width: 0.2}
+	finePen = drawing.Pen{Width: 0.13, Colour: drawing.Grey}
+	dashPen = drawing.Pen{Width: 0.13, Dash: []float64{1.5, 1}, Colour: drawing.Grey}
 )
 
 // cautions go with what is cut (common practice, no published source).
@@ -190,17 +189,16 @@ func (v view) piece(q plan.Place, k key) {
 			v.c.Line(plane.Ring(m.Points).Map(func(p plane.Point) plane.Point { return v.of(q.Of(p)) }), true, dashPen)
 		}
 	}
-	lo, hi := outline.Bounds()
-	middle := outline.Centroid()
-	if q.Outline == nil {
-		v.arrow(q, middle, (hi.Y-lo.Y)*upLength)
+	at, free := heart(outline)
+	w := drawing.Word{Text: fmt.Sprint(k.numbers[q.Piece]), Bold: true, Size: min(3.2, 0.9*free/v.scale)}
+	if long := w.Size * v.scale; q.Outline == nil && outline.Contains(at.Add(plane.Point{Y: 2.5 * long})) {
+		v.arrow(q, at, long)
 	}
-	w := drawing.Word{Text: fmt.Sprint(k.numbers[q.Piece]), Size: min(3.2, 0.45*min(hi.X-lo.X, hi.Y-lo.Y)/v.scale), Bold: true}
-	w.At = v.of(q.Of(middle)).Sub(plane.Point{Y: fonts.CapHeight * w.Size / 2})
+	w.At = v.of(q.Of(at)).Sub(plane.Point{Y: fonts.CapHeight * w.Size / 2})
 	v.c.Word(w.Back(0.5))
 }
 
-// arrow points up the figure, beside the number.
+// arrow points up the figure, beside the number, which leaves it room where a piece is not too small.
 func (v view) arrow(q plan.Place, middle plane.Point, long float64) {
 	from := middle.Add(plane.Point{Y: long})
 	tip := from.Add(plane.Point{Y: long})

@@ -59,7 +59,10 @@ const (
 )
 
 // effort is how many places are tried for one material: some tenths of a second.
-const effort = 300_000
+const effort = 1_000_000
+
+// many pieces make each place dear to try: for more than so many fewer are tried, of simpler outlines.
+const many = 40
 
 // Unlaid is a piece, or a cut, that is larger than all that it could be cut from, or for which none is left.
 type Unlaid struct{ Piece, Material string }
@@ -100,8 +103,19 @@ type layer struct {
 	unlaid      []Unlaid
 }
 
-func (l *layer) options(gap float64) nest.Options {
-	o := nest.Options{Gap: gap, Slack: nest.MostSlack, Effort: effort}
+// options makes pieces ready to be laid, and says how.
+func (l *layer) options(gap float64, pieces []nest.Piece) nest.Options {
+	items := 0
+	for _, p := range pieces {
+		items += p.Count
+	}
+	for i, p := range pieces {
+		if items > many {
+			p.Outline = plain(p.Outline)
+		}
+		pieces[i].Outline = p.Outline.Map(rounded)
+	}
+	o := nest.Options{Gap: gap, Slack: nest.MostSlack, Effort: effort * many / max(many, items)}
 	if l.progress != nil {
 		before := l.done
 		o.Progress = func(done float64) { l.progress((before + done) / l.parts) }
@@ -146,8 +160,8 @@ func place(name string, q nest.Placement) plan.Place {
 	return plan.Place{Piece: name, Copy: q.Copy + 1, Turn: turn, Over: q.Over, Move: q.Move}
 }
 
-// nearly is the part of its hull that an outline must be to be laid as that: the little that is lost is less than is gained by laying
-// simple shapes, of which many more ways are tried in the same time.
+// nearly is the part of its hull that an outline must be to be laid as that where there are many: the little that is lost is less than is gained
+// by more ways tried in the same time.
 const nearly = 0.95
 
 // plain is an outline as it is laid, nowhere inside the true one.
@@ -156,6 +170,13 @@ func plain(outline plane.Ring) plane.Ring {
 		return hull
 	}
 	return outline
+}
+
+// rounded is a point as it is laid: a mount is symmetric but for the last digits of its points, and of outlines that are all but the same
+// a layout can't be shortened well.
+func rounded(p plane.Point) plane.Point {
+	const grain = 1e-5 // mm
+	return plane.Point{X: math.Round(p.X/grain) * grain, Y: math.Round(p.Y/grain) * grain}
 }
 
 // fill adds what a piece takes of a layout.

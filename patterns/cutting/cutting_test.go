@@ -181,8 +181,8 @@ func TestPiecesLieAsGrainAndNapWant(t *testing.T) {
 	}
 }
 
-// many is a plan with some of everything.
-func many() (plan.Plan, Stock) {
+// someOfAll is a plan with some of everything.
+func someOfAll() (plan.Plan, Stock) {
 	var p plan.Plan
 	for n := range 12 {
 		s := slice(n+1, oval(110+5*float64(n), 80+4*float64(n)), 50)
@@ -196,7 +196,7 @@ func many() (plan.Plan, Stock) {
 }
 
 func TestTheSamePlanGivesTheSameLayoutsAndPages(t *testing.T) {
-	p, s := many()
+	p, s := someOfAll()
 	shares := []float64{}
 	first, _, err := Lay(t.Context(), p, s, func(done float64) { shares = append(shares, done) })
 	if err != nil {
@@ -225,7 +225,7 @@ func TestTheSamePlanGivesTheSameLayoutsAndPages(t *testing.T) {
 // What is called off gives no layout, since that would depend on the clock.
 func TestCalledOff(t *testing.T) {
 	ctx, cancel := context.WithCancel(t.Context())
-	p, s := many()
+	p, s := someOfAll()
 	l, _, err := Lay(ctx, p, s, func(done float64) {
 		if done > 0.2 {
 			cancel()
@@ -237,10 +237,28 @@ func TestCalledOff(t *testing.T) {
 }
 
 func BenchmarkLay(b *testing.B) {
-	p, s := many()
+	p, s := someOfAll()
 	for b.Loop() {
 		if _, _, err := Lay(b.Context(), p, s, nil); err != nil {
 			b.Fatal(err)
+		}
+	}
+}
+
+// Round the middle of a square of 100 there is room of 50; the letter L has most in its corner: a circle that touches both outer sides and the inner
+// corner, so that r = 40·√2/(1+√2) (derived).
+func TestHeart(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		outline plane.Ring
+		want    float64
+	}{
+		{"square", box(100, 100), 50},
+		{"letter L", plane.Ring{{}, {X: 200}, {X: 200, Y: 40}, {X: 40, Y: 40}, {X: 40, Y: 200}, {Y: 200}}, 40 * math.Sqrt2 / (1 + math.Sqrt2)},
+	} {
+		at, free := heart(c.outline)
+		if !c.outline.Contains(at) || free > c.want+1e-9 || free < 0.97*c.want {
+			t.Errorf("%s: %.2f at %v, want %.2f", c.name, free, at, c.want)
 		}
 	}
 }

@@ -65,7 +65,7 @@ func (l *layer) on(all []piece.Piece, planks []Plank) ([]piece.Piece, error) {
 		stock[i] = nest.Sheet(p.Stock, p.Length, p.Width, p.Count)
 		stock[i].Offcut = p.Offcut
 	}
-	n, err := nest.Bins(l.ctx, pieces, stock, l.options(foamGap))
+	n, err := nest.Bins(l.ctx, pieces, stock, l.options(foamGap, pieces))
 	if err := l.ended(n, err); err != nil {
 		return nil, err
 	}
@@ -105,5 +105,5 @@ func slicePiece(s piece.Piece) nest.Piece {
 	if slices.ContainsFunc(s.Marks, func(m piece.Mark) bool { return m.Kind == piece.InnerOutline }) {
 		steps = bevelTurns
 	}
-	return nest.Piece{ID: s.ID, Outline: plain(s.CutLine()), Count: s.Count, Turns: turns(steps)}
+	return nest.Piece{ID: s.ID, Outline: s.CutLine(), Count: s.Count, Turns: turns(steps)}
 }

@@ -20,7 +20,7 @@ func (l *layer) roll(r Roll, p plan.Plan) error {
 	var pieces []nest.Piece
 	var outlines, drawn []plane.Ring // drawn: of what is no piece of the plan
 	take := func(name string, outline, alone plane.Ring, count int, turns []unit.Angle) {
-		n := nest.Piece{ID: name, Outline: plain(outline), Count: count, Turns: turns}
+		n := nest.Piece{ID: name, Outline: outline, Count: count, Turns: turns}
 		if !fits(n, longest, r.Width) {
 			l.unlaid = append(l.unlaid, Unlaid{name, r.Material})
 			return
@@ -41,7 +41,7 @@ func (l *layer) roll(r Roll, p plan.Plan) error {
 	if len(pieces) == 0 {
 		return nil
 	}
-	n, err := nest.Strip(l.ctx, pieces, r.Width, l.options(clothGap))
+	n, err := nest.Strip(l.ctx, pieces, r.Width, l.options(clothGap, pieces))
 	if err := l.ended(n, err); err != nil {
 		return err
 	}
