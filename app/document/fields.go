@@ -87,13 +87,17 @@ func form(r *record.Record) (measure.Sheet, *record.Readings) {
 
 // table makes fields of measurements; an empty group keeps the table's own.
 func table(path, group string, rows []measure.Measure, in sheet) []Field {
+	keep := record.Keep(record.Kept)
+	if path == formPath {
+		keep = record.KeptOfForm
+	}
 	var out []Field
 	for _, m := range rows {
 		f := Field{
 			Path: path + string(m.Key), Label: m.Label, Where: m.Where, Group: group, Min: m.Min, Max: m.Max,
 			slot: func(r *record.Record) slot {
 				values, beside := in(r)
-				return inSheet{values, beside, m}
+				return inSheet{values, beside, m, keep}
 			},
 		}
 		if group == "" {

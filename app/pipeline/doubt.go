@@ -40,7 +40,7 @@ func (j *job) doubt(rows []plan.Level) plan.Doubt {
 func (j *job) sources() []fit.Source {
 	out := j.figureSources("garment.bodice.", j.garment, j.record.Garment.Readings.Bodice, 0, 1)
 	if j.form != nil {
-		out = append(out, j.figureSources("form.bodice.", *j.form, j.record.Form.Readings, j.raised, -1)...)
+		out = append(out, j.figureSources(formPath, *j.form, j.record.Form.Readings, j.raised, -1)...)
 	}
 	return append(out, j.made()...)
 }
@@ -92,7 +92,7 @@ func (j *job) told(path string, s torso.Sensitivity, readings record.Readings) f
 	out := fit.Source{Taken: s.Taken}
 	m, measured := measure.Find(measure.Keys, s.Key)
 	if measured {
-		out.Key, out.Mean = path+string(s.Key), m.Degrees
+		out.Key, out.Kept = path+string(s.Key), keptIn(path, m)
 	}
 	once := j.tapeError(m, s)
 	if !s.Taken {
@@ -101,11 +101,32 @@ func (j *job) told(path string, s torso.Sensitivity, readings record.Readings) f
 		return out
 	}
 	all := readings[s.Key]
-	if record.Kept(m, all) != s.Value { // they are of a value that another has taken the place of
+	if keepIn(path)(m, all) != s.Value { // they are of a value that another has taken the place of
 		all = nil
 	}
 	out.Known = fit.Read(s.Value, once, all...)
 	return out
+}
+
+// formPath is where what was taken of the form stands.
+const formPath = "form.bodice."
+
+func keepIn(path string) record.Keep {
+	if path == formPath {
+		return record.KeptOfForm
+	}
+	return record.Kept
+}
+
+// keptIn says the same as keepIn, in the words of the doubt.
+func keptIn(path string, m measure.Measure) fit.Kept {
+	switch {
+	case path != formPath && !m.Degrees:
+		return fit.Smallest
+	case path == formPath && record.Largest(m):
+		return fit.Largest
+	}
+	return fit.Mean
 }
 
 // noteSpread adds to what is said of a value that was drawn how far people spread about it.

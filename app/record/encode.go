@@ -59,7 +59,7 @@ func (e encoder) record(r Record) node {
 	o.put("garment", e.garment(r.Garment))
 	if r.Form != nil {
 		form := object{keys: []string{"label"}, values: map[string]node{"label": r.Form.Label}} // even an empty form is a form
-		form.put("bodice", e.sheet(r.Form.Bodice, r.Form.Readings, measure.Keys))
+		form.put("bodice", e.sheet(r.Form.Bodice, r.Form.Readings, measure.Keys, KeptOfForm))
 		o.put("form", form)
 	}
 	o.put("mount", e.mount(r.Mount))
@@ -86,17 +86,17 @@ func (e encoder) garment(g Garment) node {
 	if g.MassKg != nil {
 		o.put("mass_kg", plain(*g.MassKg))
 	}
-	o.put("bodice", e.sheet(g.Bodice, g.Readings.Bodice, measure.Keys))
-	o.put("skirt", e.sheet(g.Skirt, g.Readings.Skirt, measure.Skirt))
-	o.put("sleeve", e.sheet(g.Sleeve, g.Readings.Sleeve, measure.Sleeve))
+	o.put("bodice", e.sheet(g.Bodice, g.Readings.Bodice, measure.Keys, Kept))
+	o.put("skirt", e.sheet(g.Skirt, g.Readings.Skirt, measure.Skirt, Kept))
+	o.put("sleeve", e.sheet(g.Sleeve, g.Readings.Sleeve, measure.Sleeve, Kept))
 	return o
 }
 
-func (e encoder) sheet(s measure.Sheet, beside Readings, table []measure.Measure) node {
+func (e encoder) sheet(s measure.Sheet, beside Readings, table []measure.Measure, keep Keep) node {
 	var o object
 	for _, m := range table {
 		if v, ok := s[m.Key]; ok {
-			o.put(string(m.Key), e.readings(m, v, beside[m.Key]))
+			o.put(string(m.Key), e.readings(m, v, beside[m.Key], keep))
 		}
 	}
 	return o

@@ -177,8 +177,8 @@ func TestTheFullRecordIsWrittenAsItWasRead(t *testing.T) {
 }
 
 // Arithmetic of the readings in full: 34.25 in is 869.95 mm, 26.25 in 666.75 mm, 22 in 558.8 mm,
-// 31 in 787.4 mm, and 22.5 lies between 21 and 24.
-func TestOfReadingsTheSmallestCountsAndOfSlopesTheMean(t *testing.T) {
+// 31.5 in 800.1 mm, and 22.5 lies between 21 and 24. Of a garment the smaller is the safe one, of the form inside it the larger.
+func TestOfReadingsTheSafeOneCountsAndOfSlopesTheMean(t *testing.T) {
 	r := decode(t, full)
 	g := r.Garment
 	for _, c := range []struct {
@@ -194,10 +194,20 @@ func TestOfReadingsTheSmallestCountsAndOfSlopesTheMean(t *testing.T) {
 		{"slope", g.Bodice, g.Readings.Bodice, measure.ShoulderSlope, 22.5, 2},
 		{"skirt", g.Skirt, g.Readings.Skirt, measure.WaistGirth, 666.75, 2},
 		{"sleeve", g.Sleeve, g.Readings.Sleeve, measure.SleeveLength, 558.8, 2},
-		{"form", r.Form.Bodice, r.Form.Readings, measure.BustGirth, 787.4, 2},
+		{"form", r.Form.Bodice, r.Form.Readings, measure.BustGirth, 800.1, 2},
 	} {
 		if c.sheet[c.key] != c.want || len(c.all[c.key]) != c.times {
 			t.Errorf("%s: %g of %v, want %g of %d", c.name, c.sheet[c.key], c.all[c.key], c.want, c.times)
+		}
+	}
+}
+
+// Whatever is read again of a form, it is never thought smaller round, and its lengths lie between the readings.
+func TestAFormReadAgainIsNeverThoughtSmaller(t *testing.T) {
+	for _, m := range measure.Keys {
+		once, twice := KeptOfForm(m, []float64{500}), KeptOfForm(m, []float64{500, 480})
+		if again := KeptOfForm(m, []float64{500, 480, 510}); Largest(m) && (twice < once || again != 510) || !Largest(m) && twice != 490 {
+			t.Errorf("%s: %g once, %g twice, %g the third time", m.Key, once, twice, again)
 		}
 	}
 }

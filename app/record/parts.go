@@ -67,9 +67,9 @@ func (d *decoder) garment(path string, n node, g *Garment) {
 	d.object(path, n,
 		field{"strength", d.word(&g.Strength, Strengths)},
 		field{"mass_kg", d.optional(&g.MassKg, kilograms, MassLimit)},
-		field{"bodice", d.sheet(&g.Bodice, &g.Readings.Bodice, measure.Keys)},
-		field{"skirt", d.sheet(&g.Skirt, &g.Readings.Skirt, measure.Skirt)},
-		field{"sleeve", d.sheet(&g.Sleeve, &g.Readings.Sleeve, measure.Sleeve)},
+		field{"bodice", d.sheet(&g.Bodice, &g.Readings.Bodice, measure.Keys, Kept)},
+		field{"skirt", d.sheet(&g.Skirt, &g.Readings.Skirt, measure.Skirt, Kept)},
+		field{"sleeve", d.sheet(&g.Sleeve, &g.Readings.Sleeve, measure.Sleeve, Kept)},
 	)
 }
 
@@ -77,14 +77,14 @@ func (d *decoder) form(path string, n node) *Form {
 	f := &Form{}
 	d.object(path, n,
 		field{"label", d.text(&f.Label, longestName)},
-		field{"bodice", d.sheet(&f.Bodice, &f.Readings, measure.Keys)},
+		field{"bodice", d.sheet(&f.Bodice, &f.Readings, measure.Keys, KeptOfForm)},
 	)
 	return f
 }
 
 // sheet reads the measurements that a table lists; a sheet without a value stays nil, and so do
 // readings where nothing was taken twice.
-func (d *decoder) sheet(into *measure.Sheet, beside *Readings, table []measure.Measure) func(string, node) {
+func (d *decoder) sheet(into *measure.Sheet, beside *Readings, table []measure.Measure, keep Keep) func(string, node) {
 	var fields []field
 	for _, m := range table {
 		fields = append(fields, field{string(m.Key), func(path string, n node) {
@@ -95,7 +95,7 @@ func (d *decoder) sheet(into *measure.Sheet, beside *Readings, table []measure.M
 			if *into == nil {
 				*into = measure.Sheet{}
 			}
-			(*into)[m.Key] = Kept(m, all)
+			(*into)[m.Key] = keep(m, all)
 			if len(all) > 1 {
 				if *beside == nil {
 					*beside = Readings{}

@@ -103,7 +103,7 @@ func whole() ordered {
 	}
 	defs := ordered{{"bodice", table(measure.Keys)}, {"skirt", table(measure.Skirt)}, {"sleeve", table(measure.Sleeve)},
 		{"wadding", closed("object", ordered{{"thickness", ordered{{"type", "number"}}}, {"spread", number}, {"width", number}}, entry{"required", []string{"thickness"}})},
-		{"readings", ordered{{"description", "A number, or a list of several readings: of lengths the smallest counts, of slopes the mean."},
+		{"readings", ordered{{"description", "A number, or a list of several readings: of a garment the smallest counts, of a form the largest girth, arc, breadth or depth and the mean of its other lengths; of slopes the mean."},
 			{"type", []string{"number", "array", "null"}}, {"minItems", 1}, {"maxItems", MostReadings}, {"items", ordered{{"type", "number"}}}}},
 		{"adjustment", adjustmentSchema()},
 		{"complete", requiredKeys()}}

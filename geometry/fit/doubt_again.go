@@ -37,14 +37,14 @@ func (d Doubt) Remeasure(most int) []Again {
 	return out[:min(len(out), most)]
 }
 
-// grows reports whether the mount grows where source i is read again and the smaller reading kept: then it is a
-// reading of the form, and to take it again helps nobody.
+// grows reports whether the mount grows where source i is read again, because the reading that is then kept is not the safe
+// one: to take it again helps nobody.
 func (d Doubt) grows(i int) bool {
-	sum := 0.0
-	for l, e := range d.Sources[i].Effect {
+	s, sum := d.Sources[i], 0.0
+	for l, e := range s.Effect {
 		sum += e * d.Chance(l)
 	}
-	return d.Sources[i].Taken && !d.Sources[i].Mean && sum < 0
+	return s.Taken && (s.Kept == Smallest && sum < 0 || s.Kept == Largest && sum > 0)
 }
 
 // shares is how much of the variance comes from each source, levels counting by their chance of strain.
@@ -76,12 +76,25 @@ func (d Doubt) after(i int) float64 {
 	case !s.Taken:
 		next.Known = Known{SD: s.Known.Once}
 		return with.Anywhere()
-	case s.Mean:
+	case s.Kept == Mean:
 		next.Known = Known{SD: math.Sqrt(1 / (1/sq(s.Known.SD) + 1/sq(s.Known.Once)))}
 		return with.Anywhere()
 	}
 	next.Known = Known{SD: s.Known.SD * nothing}
+	if s.Kept == Largest {
+		s = s.negated()
+	}
 	return with.common().smaller(s)
+}
+
+// negated is the same source told of the value with its sign turned: of such readings the smallest is the largest.
+func (s Source) negated() Source {
+	s.Known.Off = -s.Known.Off
+	s.Effect = slices.Clone(s.Effect)
+	for l := range s.Effect {
+		s.Effect[l] = -s.Effect[l]
+	}
+	return s
 }
 
 // nothing is a part of an error that does not count, but keeps the levels that it alone moves among those in doubt.

@@ -45,8 +45,8 @@ func TestTheSmallerOfTwoLiesBelow(t *testing.T) {
 }
 
 // One level and one error, read once more and the smaller kept: the garment strains where both are too large by more than
-// the clearance, Φ(−c/σ)²; a form strains where either is too small, 1 − (1 − Φ(−c/σ))² (derived). The
-// mean of two slopes leaves Φ(−c√2/σ).
+// the clearance, Φ(−c/σ)², and so does a form of which the larger is kept; of which the smaller is kept it strains where
+// either is too small, 1 − (1 − Φ(−c/σ))² (derived). The mean of two slopes leaves Φ(−c√2/σ).
 func TestOneMoreReading(t *testing.T) {
 	for _, c := range []float64{0, 1, 3, 6} {
 		p := Φ(-c / 3)
@@ -54,9 +54,11 @@ func TestOneMoreReading(t *testing.T) {
 		near(t, "garment", garment.after(0), p*p, 1e-6)
 		form := Doubt{[]float64{c}, own(3)}
 		form.Sources[0].Effect[0] = -1
-		near(t, "form", form.after(0), 1-(1-p)*(1-p), 1e-6)
+		near(t, "form, the smaller kept", form.after(0), 1-(1-p)*(1-p), 1e-6)
+		form.Sources[0].Kept = Largest
+		near(t, "form", form.after(0), p*p, 1e-6)
 		slope := Doubt{[]float64{c}, own(3)}
-		slope.Sources[0].Mean = true
+		slope.Sources[0].Kept = Mean
 		near(t, "slope", slope.after(0), Φ(-c*math.Sqrt2/3), 1e-9)
 		hip := Doubt{[]float64{c}, own(30)}
 		hip.Sources[0].Taken, hip.Sources[0].Known.Once = false, 3

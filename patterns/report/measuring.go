@@ -29,7 +29,7 @@ func MeasuringSheet(w io.Writer) error { return MeasuringSheetFor(w, Everything)
 // MeasuringSheetFor writes the measuring sheet with what is asked for only.
 func MeasuringSheetFor(w io.Writer, a Asked) error {
 	return setMeasuringSheet(a).book(vector.Meta{Title: "Measuring sheet", Subject: "Blank sheet for the measurements of a garment or of a form"},
-		"Measuring sheet – write one measurement twice; where two readings differ, the smaller is kept").Write(w)
+		"Measuring sheet – write one measurement twice; where two differ, the smaller of a garment is kept, the larger of a form").Write(w)
 }
 
 func setMeasuringSheet(a Asked) *setter {

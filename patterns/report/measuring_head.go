@@ -91,7 +91,7 @@ var tickPen = drawing.Pen{Width: 0.45}
 // readings: Museum of New Zealand Te Papa Tongarewa, how-to guide on measuring costume).
 var manners = [2]struct{ name, text string }{
 	{"Measuring", "Measure the inside, with the garment lying flat and supported, to the fastening points and not to the edges. " +
-		"Use a narrow tape that does not stretch. Take every measurement twice, putting the tape down in between, and keep the smaller; never pull a seam to reach a number. " +
+		"Use a narrow tape that does not stretch. Take every measurement twice, putting the tape down in between, and keep the smaller (of a form, the larger); never pull a seam to reach a number. " +
 		"Leave empty what cannot be reached without harm: bust girth, waist girth and back waist length are enough to begin with."},
 	{"Handling", "Old garments may carry pesticides, arsenic or mould: ask before touching, wear gloves and, where it is dusty, a mask; wash hands. " +
 		"Pencil, no pen; no rings, watches or name badges. Two people lift what is heavy or long. " +
