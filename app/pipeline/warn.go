@@ -15,6 +15,7 @@ import (
 func (j *job) warnings(p plan.Plan) []plan.Warning {
 	out := j.tooBig()
 	out = append(out, j.short(p)...)
+	out = append(out, j.standsOut()...)
 	out = append(out, j.formShort()...)
 	out = append(out, j.placed()...)
 	for _, n := range j.notices {
