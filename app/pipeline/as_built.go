@@ -38,6 +38,7 @@ func (j *job) asBuilt() *plan.AsBuilt {
 		girth := made.Tape(z)
 		out.Heights, out.Girths = append(out.Heights, z+j.waist), append(out.Girths, girth)
 		if over := girth - max(j.loosest(z), form.Tape(z)); over > exactTape {
+			j.strains = append(j.strains, struct{ height, by float64 }{z, over})
 			out.Objections = append(out.Objections, plan.Objection{
 				Message: fmt.Sprintf("%.0f mm above the floor the pieces make a mount %.0f mm larger round than the garment", z+j.waist, over)})
 		}

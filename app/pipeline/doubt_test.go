@@ -26,7 +26,7 @@ func mounted(t testing.TB, name string, change func(*record.Record)) (*job, plan
 	if change != nil {
 		change(&r)
 	}
-	j, _, err := start(r)
+	j, _, err := start(r, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -37,6 +37,10 @@ type job struct {
 	mount  padding.Mount
 	pieces []piece.Piece // of the mount itself
 
+	spare   spared        // what the figure is smaller by than the ease asks
+	remade  *plan.AsBuilt // nil where no pieces were cut
+	strains spared        // where the mount made anew from its pieces is larger than the garment, and by how much
+
 	skirt    *hung   // nil where there is none
 	sleeve   *filled // nil where there are none
 	drawn    map[string]plan.Value
@@ -46,8 +50,8 @@ type job struct {
 	cautions []string
 }
 
-func newJob(r record.Record) (*job, error) {
-	j := &job{record: r, drawn: map[string]plan.Value{}, spreads: map[string]plan.Value{}}
+func newJob(r record.Record, spare spared) (*job, error) {
+	j := &job{record: r, spare: spare, drawn: map[string]plan.Value{}, spreads: map[string]plan.Value{}}
 	j.stock, j.filled = r.Mount.Stocked(r.Garment.Strength)
 	j.check()
 	var err error
@@ -109,7 +113,7 @@ func (j *job) takeEase() {
 	j.figure = surface.Surface{Z: skin.Z, R: make([]section.Section, len(skin.Z))}
 	for i, h := range skin.Z {
 		girth := skin.R[i].Tape()
-		j.figure.R[i] = skin.R[i].Grown(max(girth-j.ease.At(h), girth/2))
+		j.figure.R[i] = skin.R[i].Grown(max(girth-j.ease.At(h)-j.spare.at(h), girth/2))
 	}
 }
 

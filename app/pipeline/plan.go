@@ -35,7 +35,7 @@ func (j *job) plan() plan.Plan {
 	p.Levels = j.levels()
 	p.Doubt = j.doubt(p.Levels)
 	p.Surface = j.outlines()
-	p.AsBuilt = j.asBuilt()
+	p.AsBuilt = j.remade
 	p.Taken, p.Drawn = j.values()
 	p.Layers = j.layers()
 	if j.pieces != nil {

@@ -33,20 +33,8 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 	if err := tell("figure", 0); err != nil {
 		return plan.Plan{}, err
 	}
-	j, seen, err := start(r)
+	j, seen, err := made(ctx, r, tell)
 	if err != nil {
-		return plan.Plan{}, err
-	}
-	if err := tell("mount", 0.2); err != nil {
-		return plan.Plan{}, err
-	}
-	if err := j.build(); err != nil {
-		return plan.Plan{}, err
-	}
-	if err := tell("pieces", 0.4); err != nil {
-		return plan.Plan{}, err
-	}
-	if err := j.cut(ctx); err != nil {
 		return plan.Plan{}, err
 	}
 	if err := tell("supports", 0.85); err != nil {
@@ -66,7 +54,7 @@ func Run(ctx context.Context, r record.Record, progress func(stage string, done 
 // what is to be known of the fit, in a fraction of the time.
 func Shape(ctx context.Context, r record.Record) (p plan.Plan, err error) {
 	defer confess(&err)
-	j, seen, err := start(r)
+	j, seen, err := start(r, nil)
 	if err != nil {
 		return plan.Plan{}, err
 	}
@@ -79,10 +67,10 @@ func Shape(ctx context.Context, r record.Record) (p plan.Plan, err error) {
 	return seen.Mark(j.plan()), ctx.Err()
 }
 
-// start makes the job of a record as its fittings leave it.
-func start(r record.Record) (*job, fitting.Applied, error) {
+// start makes the job of a record as its fittings leave it, with a figure that is smaller where it is to be spared.
+func start(r record.Record, spare spared) (*job, fitting.Applied, error) {
 	seen := fitting.Apply(r)
-	j, err := newJob(seen.Record)
+	j, err := newJob(seen.Record, spare)
 	if err == nil {
 		j.notices = append(j.notices, seen.Notices...)
 	}

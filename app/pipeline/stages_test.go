@@ -130,7 +130,7 @@ func TestStagesLieBetweenFormAndMount(t *testing.T) {
 func BenchmarkStages(b *testing.B) {
 	for _, name := range []string{"demo-1872-bodice.json", "demo-three-values.json"} {
 		b.Run(name, func(b *testing.B) {
-			j, err := newJob(demo(b, name))
+			j, err := newJob(demo(b, name), nil)
 			if err != nil {
 				b.Fatal(err)
 			}
@@ -146,7 +146,7 @@ func BenchmarkStages(b *testing.B) {
 }
 
 func BenchmarkHang(b *testing.B) {
-	j, err := newJob(demo(b, "demo-1872-bodice.json"))
+	j, err := newJob(demo(b, "demo-1872-bodice.json"), nil)
 	if err != nil {
 		b.Fatal(err)
 	}
