@@ -110,7 +110,7 @@ func readFoam(text, u string) ([]record.Sheet, error) {
 
 // rolls lists the widths of what comes off a roll.
 func rolls(r record.Record) []Field {
-	wadding := choice("mount.wadding.width", "width of the wadding", "materials", "Of the roll that the first wadding is cut from.", record.RollLimit,
+	wadding := choice("mount.wadding.width", "wadding width", "materials", "Of the roll that the first wadding is cut from.", record.RollLimit,
 		func(r *record.Record) slot { return inRoll{r} })
 	wadding.allow = func(v *float64) error {
 		if v != nil && len(r.Mount.Wadding) == 0 {
@@ -118,7 +118,7 @@ func rolls(r record.Record) []Field {
 		}
 		return nil
 	}
-	return []Field{wadding, choice("mount.cover.width", "width of the cover", "materials", "Of the roll that the cover is cut from.", record.RollLimit,
+	return []Field{wadding, choice("mount.cover.width", "cover width", "materials", "Of the roll that the cover is cut from.", record.RollLimit,
 		func(r *record.Record) slot { return inPointer{&r.Mount.CoverWidth} })}
 }
 
