@@ -105,8 +105,29 @@ func verdict(p plan.Plan, u string) (string, widget.Importance) {
 		return lang.L("Would strain: at the {{.Level}} the mount is {{.Length}} larger than the garment.",
 			map[string]any{"Level": lang.L(tight.Name), "Length": length(&over, u) + " " + u}), widget.WarningImportance
 	}
-	return lang.L("Nothing strains. Tightest at the {{.Level}}, with {{.Length}} to spare.",
-		map[string]any{"Level": lang.L(tight.Name), "Length": length(tight.Clearance, u) + " " + u}), widget.MediumImportance
+	said := lang.L("No tape strains. Tightest at the {{.Level}}, with {{.Length}} to spare.",
+		map[string]any{"Level": lang.L(tight.Name), "Length": length(tight.Clearance, u) + " " + u})
+	if level, ok := outside(p); ok {
+		said = lang.L("No tape strains, but the form stands out of the garment's outline at the {{.Level}}.", map[string]any{"Level": lang.L(level)})
+	}
+	if c := p.Doubt.ChanceAnywhere; c >= worthSaying {
+		said += " " + lang.L("Chance of strain {{.Chance}}.", map[string]any{"Chance": chance(&c)})
+	}
+	return said, widget.MediumImportance
+}
+
+// worthSaying is the chance of strain that a mount is to be kept under.
+const worthSaying = 0.01
+
+// outside is the level at which a form stands farthest outside the garment as drawn, though its tape does not strain.
+func outside(p plan.Plan) (level string, ok bool) {
+	most := 0.0
+	for _, w := range p.Warnings {
+		if w.Code == "form-stands-out" && w.Amount > most {
+			level, most = w.Level, w.Amount
+		}
+	}
+	return level, most > 0
 }
 
 func (s *status) count(notices int) {

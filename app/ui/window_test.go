@@ -228,7 +228,7 @@ const waist, bust = "garment.bodice.waist_girth", "garment.bodice.bust_girth"
 
 func TestTypingRedrawsThePicture(t *testing.T) {
 	b := newBench(t)
-	if got := b.status.verdict.Text; got != "Nothing strains. Tightest at the bust, with 1.0 cm to spare." {
+	if got := b.status.verdict.Text; got != "No tape strains. Tightest at the bust, with 1.0 cm to spare." {
 		t.Errorf("verdict %q", got)
 	}
 	before := b.figure.body.Ring(picture.Built, 1000).Tape()
@@ -402,5 +402,25 @@ func TestAFileIsShownAtFirstWithoutTheDemo(t *testing.T) {
 	t.Cleanup(w.doc.Close)
 	if w.name() != "dress.json" {
 		t.Errorf("%q is open", w.name())
+	}
+}
+
+// The foot of the window is never rosier than the plan.
+func TestTheVerdictSaysWhatElseIsWrong(t *testing.T) {
+	p, err := round(context.Background(), dress())
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.Doubt.ChanceAnywhere = 0.2
+	p.Warnings = []plan.Warning{{Code: "form-stands-out", Level: "bust", Amount: 5}}
+	got, _ := verdict(p, "cm")
+	for _, want := range []string{"stands out", "bust", "20"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q does not say %q", got, want)
+		}
+	}
+	p.Warnings, p.Doubt.ChanceAnywhere = nil, 0.001
+	if got, _ := verdict(p, "cm"); strings.Contains(got, "Chance") || strings.Contains(got, "stands out") {
+		t.Errorf("all is well, and it says %q", got)
 	}
 }
