@@ -51,7 +51,7 @@ func TestFoamIsWrittenInALine(t *testing.T) {
 }
 
 func TestStockIsUndone(t *testing.T) {
-	d := New(Rooms{Post: func(f func()) { f() }, Compute: func(context.Context, record.Record) (plan.Plan, error) { return plan.Plan{}, nil }})
+	d := New(Rooms{Post: func(func()) {}, Compute: func(context.Context, record.Record) (plan.Plan, error) { return plan.Plan{}, nil }})
 	d.Start("invented", record.Record{Unit: "cm"})
 	before := d.Record()
 	if err := d.SetText(stockText(t, "mount.offcuts"), "5 × 60 × 30"); err != nil {
