@@ -16,7 +16,7 @@ import (
 const (
 	mostRounds = 3    // of drawing it again; what strains then is refused
 	spareMore  = 2.0  // mm beyond what it was too large by, so that the next round ends it
-	spareReach = 60.0 // mm above and below over which the figure runs back to its shape; one plank and a hand's breadth
+	spareReach = 60.0 // mm above and below over which the figure runs back to its shape: a plank of 50 mm and the feather of the strips at its step (padding.EdgeHalf)
 )
 
 // spared is how much smaller than the ease asks the figure is drawn, by height above the waist.

@@ -4,9 +4,9 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"understructure/geometry/measure"
 	"understructure/patterns/leaf"
 	"understructure/patterns/plan"
+	"understructure/patterns/plantest"
 )
 
 // Whatever a record may hold has a sheet on which every word can be read: readings anywhere in their ranges, most of them left
@@ -14,18 +14,7 @@ import (
 func TestWhateverARecordHoldsHasASheet(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(11, 4))
 	for range 400 {
-		p := plan.Plan{Taken: map[string]plan.Value{}}
-		for _, part := range []struct {
-			name  string
-			table []measure.Measure
-		}{{"bodice", measure.Keys}, {"skirt", measure.Skirt}, {"sleeve", measure.Sleeve}} {
-			for _, m := range part.table {
-				needed := part.name == "bodice" && (m.Key == measure.BustGirth || m.Key == measure.WaistGirth || m.Key == measure.BackWaist)
-				if needed || rnd.Float64() < 0.4 {
-					p.Taken["garment."+part.name+"."+string(m.Key)] = plan.Value{Value: m.Min + (m.Max-m.Min)*rnd.Float64()*rnd.Float64()}
-				}
-			}
-		}
+		p := plan.Plan{Taken: plantest.Taken(rnd)}
 		p.Object.Strength = []string{"", "sound", "fair", "weak"}[rnd.IntN(4)]
 		if kg := 20 * rnd.Float64() * rnd.Float64(); kg > 1 {
 			p.Object.MassKg = &kg

@@ -57,6 +57,19 @@ func (r *Recorder) Faults(page drawing.Box) []string {
 	return all
 }
 
+// Beyond are the corners of lines that lie outside a box.
+func (r *Recorder) Beyond(box drawing.Box) []plane.Point {
+	var out []plane.Point
+	for _, l := range r.Lines {
+		for _, q := range l.Points {
+			if !box.Contains(q) {
+				out = append(out, q)
+			}
+		}
+	}
+	return out
+}
+
 // ink is the box of a word without the room for accents: base line to capitals' height.
 func ink(w drawing.Word) []plane.Point {
 	c := w.Corners()
