@@ -4,6 +4,7 @@ import (
 	"understructure/assets/fonts"
 	"understructure/geometry/plane"
 	"understructure/patterns/drawing"
+	"understructure/patterns/leaf"
 )
 
 // sheetHead sets the fields for the object and for who measured.
@@ -12,19 +13,19 @@ func (s *setter) sheetHead(a Asked) {
 	s.draw(func(c drawing.Canvas) {
 		c.Word(drawing.Word{Text: "Measuring sheet", Size: titleSize, Bold: true, At: b.Lo.Add(plane.Point{Y: 3})})
 		if !a.Form {
-			tickBoxes(c, "", []string{"garment", "bare form"}, "", plane.Point{X: b.Hi.X - 42, Y: b.Lo.Y + 3.4})
+			leaf.Ticks(c, "", []string{"garment", "bare form"}, "", b.Hi.X-42, b.Lo.Y+3.4)
 		}
 	})
 	s.fields(entry{"object number", a.Number}, entry{"title", a.Title})
 	s.fields(entry{"measured by", ""}, entry{"date", ""})
 	s.ticks(func(c drawing.Canvas, at plane.Point) {
-		at.X = tickBoxes(c, "worn by", []string{"woman", "man", "child"}, string(a.Wearer), at)
-		field(c, entry{"year", ""}, at.X, marginX+measure, at.Y-0.3)
+		x := leaf.Ticks(c, "worn by", []string{"woman", "man", "child"}, string(a.Wearer), at.X, at.Y)
+		leaf.Field(c, "year", "", x, marginX+measure, at.Y-0.3)
 	})
 	s.ticks(func(c drawing.Canvas, at plane.Point) {
-		at.X = tickBoxes(c, "unit", []string{"mm", "cm", "in"}, a.Unit, at)
-		at.X = tickBoxes(c, "side of the cloth", []string{"inside", "outside"}, "", at)
-		tickBoxes(c, "strength", []string{"sound", "fair", "weak"}, "", at)
+		x := leaf.Ticks(c, "unit", []string{"mm", "cm", "in"}, a.Unit, at.X, at.Y)
+		x = leaf.Ticks(c, "side of the cloth", []string{"inside", "outside"}, "", x, at.Y)
+		leaf.Ticks(c, "strength", []string{"sound", "fair", "weak"}, "", x, at.Y)
 	})
 	s.gap(1)
 }
@@ -39,8 +40,8 @@ func (s *setter) fields(left, right entry) {
 	b := s.room(9.5)
 	s.draw(func(c drawing.Canvas) {
 		middle := b.Lo.X + measure*0.4
-		field(c, left, b.Lo.X, middle-4, b.Lo.Y+1.5)
-		field(c, right, middle, b.Hi.X, b.Lo.Y+1.5)
+		leaf.Field(c, left.label, left.known, b.Lo.X, middle-4, b.Lo.Y+1.5)
+		leaf.Field(c, right.label, right.known, middle, b.Hi.X, b.Lo.Y+1.5)
 	})
 }
 
@@ -52,40 +53,6 @@ func (s *setter) ticks(row func(c drawing.Canvas, at plane.Point)) {
 
 // entry is what a field is for, and what is already known.
 type entry struct{ label, known string }
-
-// field is a label over a line to write on.
-func field(c drawing.Canvas, e entry, from, to, y float64) {
-	w := drawing.Word{Text: e.label, Size: smallSize, Colour: drawing.Grey, At: plane.Point{X: from, Y: y + 0.8}}
-	c.Word(w)
-	start := from + w.Width() + 2
-	rule(c, start, to, y)
-	if e.known != "" {
-		c.Word(drawing.Word{Text: e.known, Size: textSize + 0.2, At: plane.Point{X: start + 1, Y: y + 0.9}}.Fit(to - start - 2))
-	}
-}
-
-// tickBoxes sets a question and boxes to tick from a place on, the known answer ticked, and returns where
-// the next may begin.
-func tickBoxes(c drawing.Canvas, question string, answers []string, known string, at plane.Point) float64 {
-	q := drawing.Word{Text: question, Size: smallSize, Colour: drawing.Grey, At: at}
-	c.Word(q)
-	x := at.X + q.Width()
-	for _, a := range answers {
-		box := drawing.Box{Lo: plane.Point{X: x + 3, Y: at.Y - 0.7}, Hi: plane.Point{X: x + 6.2, Y: at.Y + 2.5}}
-		c.Line(box.Corners(), true, boxPen)
-		if a == known {
-			k := box.Grow(-0.6).Corners()
-			c.Line([]plane.Point{k[0], k[2]}, false, tickPen)
-			c.Line([]plane.Point{k[1], k[3]}, false, tickPen)
-		}
-		w := drawing.Word{Text: a, Size: smallSize + 0.2, At: plane.Point{X: box.Hi.X + 1.2, Y: at.Y}}
-		c.Word(w)
-		x = w.At.X + w.Width()
-	}
-	return x + 9
-}
-
-var tickPen = drawing.Pen{Width: 0.45}
 
 // How to measure, and what to beware of (common practice, no published source, but for the two
 // readings: Museum of New Zealand Te Papa Tongarewa, how-to guide on measuring costume).
