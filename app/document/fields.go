@@ -87,9 +87,9 @@ func form(r *record.Record) (measure.Sheet, *record.Readings) {
 
 // table makes fields of measurements; an empty group keeps the table's own.
 func table(path, group string, rows []measure.Measure, in sheet) []Field {
-	keep := record.Keep(record.Kept)
+	keep := record.Keep(measure.OfGarment)
 	if path == formPath {
-		keep = record.KeptOfForm
+		keep = measure.OfForm
 	}
 	var out []Field
 	for _, m := range rows {

@@ -40,7 +40,7 @@ func (s inSheet) readings() []float64 {
 	switch {
 	case !taken:
 		return nil
-	case len(all) == 0 || s.keep(s.of, all) != v: // of a value since replaced
+	case len(all) == 0 || s.keep.Of(s.of, all) != v: // of a value since replaced
 		return []float64{v}
 	}
 	return slices.Clone(all)
@@ -51,7 +51,7 @@ func (s inSheet) setReadings(all []float64) {
 		s.set(nil)
 		return
 	}
-	kept := s.keep(s.of, all)
+	kept := s.keep.Of(s.of, all)
 	s.set(&kept)
 	if len(all) == 1 {
 		return
@@ -71,7 +71,7 @@ func (f Field) Repeats() bool {
 }
 
 // Readings returns all that was read of f in r, in the order taken, in millimetres or degrees: none where it was
-// not taken, one where it was taken once. Get returns the one that counts, record.Kept or of a form record.KeptOfForm.
+// not taken, one where it was taken once. Get returns the one that counts, by record.Keep.
 func (f Field) Readings(r record.Record) []float64 {
 	r = clone(r)
 	at := f.slot(&r)

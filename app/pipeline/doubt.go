@@ -92,7 +92,7 @@ func (j *job) told(path string, s torso.Sensitivity, readings record.Readings) f
 	out := fit.Source{Taken: s.Taken}
 	m, measured := measure.Find(measure.Keys, s.Key)
 	if measured {
-		out.Key, out.Kept = path+string(s.Key), keptIn(path, m)
+		out.Key, out.Kept = path+string(s.Key), keepIn(path)(m)
 	}
 	once := j.tapeError(m, s)
 	if !s.Taken {
@@ -101,7 +101,7 @@ func (j *job) told(path string, s torso.Sensitivity, readings record.Readings) f
 		return out
 	}
 	all := readings[s.Key]
-	if keepIn(path)(m, all) != s.Value { // they are of a value that another has taken the place of
+	if keepIn(path).Of(m, all) != s.Value { // they are of a value that another has taken the place of
 		all = nil
 	}
 	out.Known = fit.Read(s.Value, once, all...)
@@ -111,22 +111,12 @@ func (j *job) told(path string, s torso.Sensitivity, readings record.Readings) f
 // formPath is where what was taken of the form stands.
 const formPath = "form.bodice."
 
+// keepIn says how several readings of a sheet count.
 func keepIn(path string) record.Keep {
 	if path == formPath {
-		return record.KeptOfForm
+		return measure.OfForm
 	}
-	return record.Kept
-}
-
-// keptIn says the same as keepIn, in the words of the doubt.
-func keptIn(path string, m measure.Measure) fit.Kept {
-	switch {
-	case path != formPath && !m.Degrees:
-		return fit.Smallest
-	case path == formPath && record.Largest(m):
-		return fit.Largest
-	}
-	return fit.Mean
+	return measure.OfGarment
 }
 
 // noteSpread adds to what is said of a value that was drawn how far people spread about it.

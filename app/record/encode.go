@@ -59,7 +59,7 @@ func (e encoder) record(r Record) node {
 	o.put("garment", e.garment(r.Garment))
 	if r.Form != nil {
 		form := object{keys: []string{"label"}, values: map[string]node{"label": r.Form.Label}} // even an empty form is a form
-		form.put("bodice", e.sheet(r.Form.Bodice, r.Form.Readings, measure.Keys, KeptOfForm))
+		form.put("bodice", e.sheet(r.Form.Bodice, r.Form.Readings, measure.Keys, measure.OfForm))
 		o.put("form", form)
 	}
 	o.put("mount", e.mount(r.Mount))
@@ -86,9 +86,9 @@ func (e encoder) garment(g Garment) node {
 	if g.MassKg != nil {
 		o.put("mass_kg", plain(*g.MassKg))
 	}
-	o.put("bodice", e.sheet(g.Bodice, g.Readings.Bodice, measure.Keys, Kept))
-	o.put("skirt", e.sheet(g.Skirt, g.Readings.Skirt, measure.Skirt, Kept))
-	o.put("sleeve", e.sheet(g.Sleeve, g.Readings.Sleeve, measure.Sleeve, Kept))
+	o.put("bodice", e.sheet(g.Bodice, g.Readings.Bodice, measure.Keys, measure.OfGarment))
+	o.put("skirt", e.sheet(g.Skirt, g.Readings.Skirt, measure.Skirt, measure.OfGarment))
+	o.put("sleeve", e.sheet(g.Sleeve, g.Readings.Sleeve, measure.Sleeve, measure.OfGarment))
 	return o
 }
 

@@ -204,9 +204,11 @@ func TestOfReadingsTheSafeOneCountsAndOfSlopesTheMean(t *testing.T) {
 
 // Whatever is read again of a form, it is never thought smaller round, and its lengths lie between the readings.
 func TestAFormReadAgainIsNeverThoughtSmaller(t *testing.T) {
+	keep := Keep(measure.OfForm)
 	for _, m := range measure.Keys {
-		once, twice := KeptOfForm(m, []float64{500}), KeptOfForm(m, []float64{500, 480})
-		if again := KeptOfForm(m, []float64{500, 480, 510}); Largest(m) && (twice < once || again != 510) || !Largest(m) && twice != 490 {
+		once, twice := keep.Of(m, []float64{500}), keep.Of(m, []float64{500, 480})
+		largest := measure.OfForm(m) == measure.Largest
+		if again := keep.Of(m, []float64{500, 480, 510}); largest && (twice < once || again != 510) || !largest && twice != 490 {
 			t.Errorf("%s: %g once, %g twice, %g the third time", m.Key, once, twice, again)
 		}
 	}

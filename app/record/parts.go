@@ -67,9 +67,9 @@ func (d *decoder) garment(path string, n node, g *Garment) {
 	d.object(path, n,
 		field{"strength", d.word(&g.Strength, Strengths)},
 		field{"mass_kg", d.optional(&g.MassKg, kilograms, MassLimit)},
-		field{"bodice", d.sheet(&g.Bodice, &g.Readings.Bodice, measure.Keys, Kept)},
-		field{"skirt", d.sheet(&g.Skirt, &g.Readings.Skirt, measure.Skirt, Kept)},
-		field{"sleeve", d.sheet(&g.Sleeve, &g.Readings.Sleeve, measure.Sleeve, Kept)},
+		field{"bodice", d.sheet(&g.Bodice, &g.Readings.Bodice, measure.Keys, measure.OfGarment)},
+		field{"skirt", d.sheet(&g.Skirt, &g.Readings.Skirt, measure.Skirt, measure.OfGarment)},
+		field{"sleeve", d.sheet(&g.Sleeve, &g.Readings.Sleeve, measure.Sleeve, measure.OfGarment)},
 	)
 }
 
@@ -77,7 +77,7 @@ func (d *decoder) form(path string, n node) *Form {
 	f := &Form{}
 	d.object(path, n,
 		field{"label", d.text(&f.Label, longestName)},
-		field{"bodice", d.sheet(&f.Bodice, &f.Readings, measure.Keys, KeptOfForm)},
+		field{"bodice", d.sheet(&f.Bodice, &f.Readings, measure.Keys, measure.OfForm)},
 	)
 	return f
 }
@@ -95,7 +95,7 @@ func (d *decoder) sheet(into *measure.Sheet, beside *Readings, table []measure.M
 			if *into == nil {
 				*into = measure.Sheet{}
 			}
-			(*into)[m.Key] = keep(m, all)
+			(*into)[m.Key] = keep.Of(m, all)
 			if len(all) > 1 {
 				if *beside == nil {
 					*beside = Readings{}

@@ -10,55 +10,23 @@ import (
 
 // Readings keeps every reading of the measures that were taken more than once, in the order
 // in which they were taken, in millimetres or degrees. The value that counts stands in the
-// sheet beside it, and is Kept of the readings, or KeptOfForm. A measure taken once stands in the sheet only.
+// sheet beside it, and is what Keep makes of the readings. A measure taken once stands in the sheet only.
 type Readings map[measure.Key][]float64
 
 // GarmentReadings are the readings beside each sheet of a garment.
 type GarmentReadings struct{ Bodice, Skirt, Sleeve Readings }
 
-// Keep says which one value stands for several readings of a measure.
-type Keep func(m measure.Measure, readings []float64) float64
+// Keep says which of several readings of a measure counts: measure.OfGarment or measure.OfForm.
+type Keep func(m measure.Measure) measure.Kept
 
-// KeptOfForm is the one value that stands for several readings of a form: of girths, arcs, breadths and depths the
-// largest, since what goes inside a garment is safe when it is thought too large, not too small; of the others, where
-// neither side is safe, the mean. Without readings it is 0. Derived from Kept.
-func KeptOfForm(m measure.Measure, readings []float64) float64 {
-	switch {
-	case len(readings) == 0:
-		return 0
-	case Largest(m):
-		return slices.Max(readings)
+// Of is the one value that stands for several readings of a measure, as fine as a record writes it; 0 without readings.
+func (k Keep) Of(m measure.Measure, readings []float64) float64 {
+	kept := k(m)
+	v := kept.Of(readings)
+	if kept == measure.Mean {
+		return toGrain(v)
 	}
-	return mean(readings)
-}
-
-// Largest reports whether of several readings of a form the largest counts; of the others it is the mean.
-func Largest(m measure.Measure) bool {
-	return m.Group == "girths" || m.Group == "arcs" || m.Group == "breadths and depths"
-}
-
-func mean(readings []float64) float64 {
-	sum := 0.0
-	for _, v := range readings {
-		sum += v
-	}
-	return toGrain(sum / float64(len(readings)))
-}
-
-// Kept is the one value that stands for several readings of a measure: of a length the
-// smallest, since one who is unsure keeps the smaller (Museum of New Zealand Te Papa
-// Tongarewa, how-to guide on measuring costume; Interpret and Display Historic Dress,
-// handbook, ch. 5). A slope is no length, and neither of its sides is the safe one: too square
-// a mount lifts the shoulders, too sloping a one hangs all the weight on the neck; of slopes it is the mean.
-// Without readings it is 0.
-func Kept(m measure.Measure, readings []float64) float64 {
-	switch {
-	case len(readings) == 0:
-		return 0
-	case !m.Degrees:
-		return slices.Min(readings)
-	}
-	return mean(readings)
+	return v
 }
 
 // Clone returns a copy that shares nothing with r.
@@ -93,7 +61,7 @@ func (d *decoder) readings(path string, n node, m measure.Measure) []float64 {
 // readings writes all that was read of a measure. Where the sheet holds another value than the
 // one kept of them, they are of a value since replaced, and only the sheet's is written.
 func (e encoder) readings(m measure.Measure, value float64, all []float64, keep Keep) node {
-	if len(all) < 2 || keep(m, all) != value {
+	if len(all) < 2 || keep.Of(m, all) != value {
 		return e.value(m, value)
 	}
 	var l list

@@ -1,26 +1,20 @@
 package fit
 
-import "math"
+import (
+	"math"
+
+	"understructure/geometry/measure"
+)
 
 // Source is one value that may really be otherwise than the mount was planned with. Sources err apart from one
 // another; what one source does to several levels it does to them together.
 type Source struct {
-	Key    string    // key path of the reading that tells the value; "" where none does
-	Known  Known     // what is known of it
-	Taken  bool      // it was read; otherwise statistics drew it
-	Kept   Kept      // which of several readings counts
-	Effect []float64 // at each level, how much larger the clearance is for each unit by which the truth is larger, mm
+	Key    string       // key path of the reading that tells the value; "" where none does
+	Known  Known        // what is known of it
+	Taken  bool         // it was read; otherwise statistics drew it
+	Kept   measure.Kept // which of several readings counts
+	Effect []float64    // at each level, how much larger the clearance is for each unit by which the truth is larger, mm
 }
-
-// Kept says which of several readings of a value counts.
-type Kept int
-
-// The smallest is safe for a garment, the largest for the form inside it; the mean where neither side is.
-const (
-	Smallest Kept = iota
-	Largest
-	Mean
-)
 
 // Doubt is clearances, one a level, as planned, and all that they hang on.
 type Doubt struct {

@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"math"
 	"slices"
+
+	"understructure/geometry/measure"
 )
 
 // Again is what one more reading of a source would do.
@@ -44,7 +46,7 @@ func (d Doubt) grows(i int) bool {
 	for l, e := range s.Effect {
 		sum += e * d.Chance(l)
 	}
-	return s.Taken && (s.Kept == Smallest && sum < 0 || s.Kept == Largest && sum > 0)
+	return s.Taken && (s.Kept == measure.Smallest && sum < 0 || s.Kept == measure.Largest && sum > 0)
 }
 
 // shares is how much of the variance comes from each source, levels counting by their chance of strain.
@@ -76,12 +78,12 @@ func (d Doubt) after(i int) float64 {
 	case !s.Taken:
 		next.Known = Known{SD: s.Known.Once}
 		return with.Anywhere()
-	case s.Kept == Mean:
+	case s.Kept == measure.Mean:
 		next.Known = Known{SD: math.Sqrt(1 / (1/sq(s.Known.SD) + 1/sq(s.Known.Once)))}
 		return with.Anywhere()
 	}
 	next.Known = Known{SD: s.Known.SD * nothing}
-	if s.Kept == Largest {
+	if s.Kept == measure.Largest {
 		s = s.negated()
 	}
 	return with.common().smaller(s)

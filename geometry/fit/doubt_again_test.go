@@ -4,6 +4,8 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"understructure/geometry/measure"
 )
 
 // Two readings of which the smaller is kept: on average it lies σ/√π below the truth (David and Nagaraja, Order
@@ -55,10 +57,10 @@ func TestOneMoreReading(t *testing.T) {
 		form := Doubt{[]float64{c}, own(3)}
 		form.Sources[0].Effect[0] = -1
 		near(t, "form, the smaller kept", form.after(0), 1-(1-p)*(1-p), 1e-6)
-		form.Sources[0].Kept = Largest
+		form.Sources[0].Kept = measure.Largest
 		near(t, "form", form.after(0), p*p, 1e-6)
 		slope := Doubt{[]float64{c}, own(3)}
-		slope.Sources[0].Kept = Mean
+		slope.Sources[0].Kept = measure.Mean
 		near(t, "slope", slope.after(0), Φ(-c*math.Sqrt2/3), 1e-9)
 		hip := Doubt{[]float64{c}, own(30)}
 		hip.Sources[0].Taken, hip.Sources[0].Known.Once = false, 3
