@@ -59,8 +59,11 @@ func TestNothingIsBegunAfterTheWorkIsCalledOff(t *testing.T) {
 	ctx, cancel := context.WithCancel(context.Background())
 	var begun atomic.Int64
 	out := Run(ctx, items(1000), func(ctx context.Context, it Item) (Made, error) {
-		if begun.Add(1) == 5 {
+		switch n := begun.Add(1); {
+		case n == 5:
 			cancel()
+		case n > 5:
+			<-ctx.Done() // whoever is at work meanwhile is not quicker than the call
 		}
 		return Made{}, ctx.Err()
 	}, func(int, int) {})
